@@ -1,3 +1,4 @@
+import { utcDay } from "../domain/utc-day.js";
 import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { Food } from "../domain/model/food.js";
@@ -63,7 +64,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
   const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
   const rules = new DataLoader((dates: readonly string[]) => Promise.all(dates.map((date) => findRules(deps, date))));
-  const rulesToday = (): Promise<KnownRules> => rules.load(deps.clock().toISOString().slice(0, 10));
+  const rulesToday = (): Promise<KnownRules> => rules.load(utcDay(deps.clock()));
   const dietsToday = async () => (await rulesToday()).allergens.diets;
   const synonyms = listLoader((slugs) => findSynonyms(deps, slugs));
   const foodLists = listLoader((slugs) => findFoods(deps, slugs));

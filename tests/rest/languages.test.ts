@@ -2,6 +2,7 @@ import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { wordsFor } from "../../src/exports/words/words-for.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
+import { demoBundle, renamed } from "../graphql/open-test-app.js";
 import { openRest, planOf, publisher, type RestApp } from "./open-rest.js";
 
 describeOnBothDatabases("the language of an answer", (open) => {
@@ -84,6 +85,23 @@ describeOnBothDatabases("the language of an answer", (open) => {
       }
     },
   );
+
+  it("of a form that cannot be worked out is the plan's own where the reader names none that there is", async () => {
+    const { plan: german, ...rest } = renamed(demoBundle("bean-night"), "bohnen", "Bohnenabend");
+    const at = new Date("2026-02-01T10:00:00Z");
+    await app.deps.data.revisions.publish({ ...rest, plan: { ...german, locale: "de-DE" } }, at, null);
+    for (const kind of ["", "/list", "/cook", "/fridge-door", "/labels"])
+      for (const [header, fault, language] of [
+        ["it", "servings=many", "de"],
+        ["pl", "diet=no-such-diet", "pl"],
+        ["pl", "servings=many&locale=german", "de"],
+        ["pl", "servings=many&locale=%00", "de"],
+      ] as const) {
+        const { status, text } = await pageIn(header, `/p/${publisher}/bohnen${kind}?${fault}`);
+        const [, shown] = /<html lang="(\w+)/.exec(text) ?? [];
+        expect([kind, fault, status, shown]).toEqual([kind, fault, 422, language]);
+      }
+  });
 
   it("is a closed set: a hostile header makes no new answer", async () => {
     const { text } = await pageIn("it");

@@ -1,3 +1,4 @@
+import { utcDay } from "../../domain/utc-day.js";
 import type {
   ChangedPlan,
   ImportOnlyToken,
@@ -81,7 +82,7 @@ const mostFeeds = 5;
 function tokenText({ token, name, publisher, feeds, until }: ImportOnlyToken): string {
   const whose = publisher ?? "the operator";
   const rest = feeds.length > mostFeeds ? ` and ${feeds.length - mostFeeds} more` : "";
-  const day = until.toISOString().slice(0, 10);
+  const day = utcDay(until);
   const said = `${name} (${token}, of ${whose}) publishes with the scope IMPORT alone, through ${feeds.slice(0, mostFeeds).join(", ")}${rest}.`;
   return `- ${markdownText(said)} From ${day} that needs PUBLISH too: make a token with both, and revoke this one.`;
 }

@@ -1,3 +1,4 @@
+import { utcDay } from "../../domain/utc-day.js";
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../domain/model/household.js";
 import { readerLocale } from "../../domain/quantity/reader-locale.js";
@@ -21,7 +22,7 @@ export const weekday = (date: string, book: Pick<NameBook, "reader" | "words">):
   weekdayText(date, dateLocale(book));
 
 /** `1 March 2026`, of the day in UTC. */
-export const longDate = (at: Date, locale: string): string => longDayText(at.toISOString().slice(0, 10), locale);
+export const longDate = (at: Date, locale: string): string => longDayText(utcDay(at), locale);
 
 const localTime = (instant: string, zone: string): Temporal.ZonedDateTime =>
   Temporal.Instant.from(instant).toZonedDateTimeISO(zone);

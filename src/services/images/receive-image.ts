@@ -7,6 +7,7 @@ import type { KeptImage } from "../../persistence/images/image-data.js";
 import { requireScope, type Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
 import { collect, upTo } from "../byte-stream.js";
+import { utcDay } from "../../domain/utc-day.js";
 import { authorName, write } from "../write.js";
 import { uploadTurns } from "./upload-turns.js";
 
@@ -107,7 +108,7 @@ async function store(
 }
 
 const removed = (at: Date): Result<never> =>
-  failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "REMOVED", found: at.toISOString().slice(0, 10) }]);
+  failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "REMOVED", found: utcDay(at) }]);
 
 /** Whether there is nothing to be written for a picture that is here: documents mean it by that name, or no name is asked for. */
 async function isNamed({ data }: Deps, publisher: string, file: string | null, hash: string): Promise<boolean> {

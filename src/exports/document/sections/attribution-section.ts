@@ -1,3 +1,4 @@
+import { utcDay } from "../../../domain/utc-day.js";
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import type { Addresses } from "../../addresses.js";
 import { dateText } from "../../words/clock-text.js";
@@ -11,7 +12,7 @@ export function attributionSection(
   { words, reader }: NameBook,
 ): readonly Block[] {
   const { publisher, revision, publishedAt, withdrawnAt } = publication;
-  const published = dateText(publishedAt.toISOString().slice(0, 10), reader.locale);
+  const published = dateText(utcDay(publishedAt), reader.locale);
   const lines: readonly Line[] = [
     [text(words.by), link(publisher.name, addresses.publisher)],
     [text(words.revision({ number: revision, date: published }))],
