@@ -31,6 +31,8 @@ export interface DraftOptions {
   readonly publisher: string;
   /** Slug of the plan. */
   readonly slug: string;
+  /** Where another recipe beside it has the same name; left out: its name. */
+  readonly title?: string;
   /** BCP 47 tag where the recipe does not name its own. */
   readonly locale: string;
   readonly measures: MeasureSystem;
@@ -59,19 +61,20 @@ export function recipeDraft(recipe: WebRecipe, options: DraftOptions): RecipeDra
   const { servings, yields } = recipe.yield;
   const serves = servings !== null && servings.from === servings.to ? servings.from : null;
   const minutes = recipe.totalMinutes ?? sum(recipe.prepMinutes, recipe.cookMinutes);
+  const title = shortened(options.title ?? recipe.name, longestTitle);
   const document: PlainDocument = {
     kind: "plan",
     publisher: options.publisher,
     slug: options.slug,
-    title: recipe.name.slice(0, 200),
-    ...(recipe.description === null ? {} : { summary: recipe.description.slice(0, longestStep) }),
+    title,
+    ...(recipe.description === null ? {} : { summary: shortened(recipe.description, longestStep) }),
     locale: documentLocale(locale) ?? options.locale,
     "measured-in": measureSystemWords[options.measures],
     ...(serves === null ? {} : { serves }),
     meals: [
       {
         slug: options.slug,
-        title: recipe.name.slice(0, 200),
+        title,
         day: 0,
         lines,
         ...(recipe.steps.length === 0 ? {} : { steps: stepsOf(recipe.steps, minutes) }),
@@ -96,12 +99,35 @@ export function recipeDraftText({ document, open }: RecipeDraft, words: (point: 
   return head + stringify(document, { lineWidth: 120 });
 }
 
+/** The most characters of a title. */
+const longestTitle = 200;
+
+/** A text of so many characters at most, which ends with a whole word; never half a character. */
+function shortened(text: string, longest: number): string {
+  if (text.length <= longest) return text;
+  const cut = text.slice(0, longest - 1).replace(/[\ud800-\udbff]$/, "");
+  const words = cut.replace(/\s+\S*$/u, "");
+  return `${words === "" ? cut : words}…`;
+}
+
+/** A long step goes on in a next one: whatever were cut off might be the boiling. */
+function* partsOf(text: string): Generator<string> {
+  for (let rest = text; rest !== "";) {
+    const end = rest.length <= longestStep ? rest.length : rest.lastIndexOf(" ", longestStep);
+    const at = end > 0 ? end : longestStep - Number(/[\ud800-\udbff]/.test(rest[longestStep - 1] ?? ""));
+    yield rest.slice(0, at);
+    rest = rest.slice(at).trimStart();
+  }
+}
+
 /** A page says how long the whole takes and nothing of its steps: the first carries it all, the others none of their own. */
 const stepsOf = (steps: readonly WebStep[], minutes: number | null): readonly PlainDocument[] =>
-  steps.map(({ section, text }, at) => ({
-    do: (section === null ? text : `${section}: ${text}`).slice(0, longestStep),
-    ...(at > 0 ? { time: "0 min" } : minutes === null ? {} : { time: `${String(minutes)} min` }),
-  }));
+  steps
+    .flatMap(({ section, text }) => [...partsOf(section === null ? text : `${section}: ${text}`)])
+    .map((text, at) => ({
+      do: text,
+      ...(at > 0 ? { time: "0 min" } : minutes === null ? {} : { time: `${String(minutes)} min` }),
+    }));
 
 const sum = (one: number | null, other: number | null): number | null =>
   one === null && other === null ? null : (one ?? 0) + (other ?? 0);

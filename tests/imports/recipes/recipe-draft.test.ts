@@ -58,6 +58,33 @@ describe("a draft from a recipe of the web", () => {
     expect(range.document).not.toHaveProperty("serves");
   });
 
+  it("has a title of whole words and characters, however long its name is", async () => {
+    const titleOf = async (name: string) => {
+      const { title } = recipeDraft({ ...(await recipeOf("page-with-graph.html")), name }, options).document;
+      return String(title);
+    };
+    expect(await titleOf("Beans & greens")).toBe("Beans & greens");
+    for (const name of ["barley soup ".repeat(40), "🥕".repeat(150), `a${"🥕".repeat(150)}`]) {
+      const title = await titleOf(name);
+      expect(title.length).toBeLessThanOrEqual(200);
+      expect(title.endsWith("…")).toBe(true);
+      expect(title).not.toMatch(/[\ud800-\udbff](?![\udc00-\udfff])/);
+      expect(title).not.toMatch(/ (?:barle?|so?u?)…$/);
+    }
+    const own = recipeDraft(await recipeOf("page-with-graph.html"), { ...options, title: "Soup (2)" });
+    expect(own.document).toMatchObject({ title: "Soup (2)", meals: [{ title: "Soup (2)" }] });
+  });
+
+  it("loses no word of a long step", async () => {
+    const recipe = await recipeOf("page-with-graph.html");
+    const text = `${"Stir and taste. ".repeat(600)}Boil for ten minutes.`;
+    const { document } = recipeDraft({ ...recipe, steps: [{ section: "Beans", text }] }, options);
+    const [meal] = document["meals"] as readonly { readonly steps: readonly { readonly do: string }[] }[];
+    const steps = (meal?.steps ?? []).map((step) => step.do);
+    expect(steps.join(" ")).toBe(`Beans: ${text}`);
+    expect(Math.max(...steps.map(({ length }) => length))).toBeLessThanOrEqual(4000);
+  });
+
   it("is a document that the checks take once what is open is settled", async () => {
     const draft = recipeDraft(await recipeOf("page-with-graph.html"), options);
     const text = recipeDraftText(draft, () => "a word on it");

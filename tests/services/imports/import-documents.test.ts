@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { beforeAll, expect, it } from "vitest";
 import { shippedEdition } from "../../../src/imports/usda/read-usda.js";
 import type { Deps } from "../../../src/services/deps.js";
@@ -211,6 +212,18 @@ describeOnBothDatabases("imports of recipes", (open) => {
     // Another recipe of the same name gets an address of its own.
     const other = JSON.stringify(recipe({ "@id": "https://elsewhere.example/broth" }));
     expect(ending(await feed.run(other))).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
+  });
+
+  it("have titles that differ where one file has two recipes of a name, and keep them", async () => {
+    const feed = await openFeed(deps, { publisher, kind: "RECIPES", slug: "same-name" });
+    const file = JSON.stringify(
+      ["one", "two"].map((id) => recipe({ "@id": `https://society.example/${id}`, name: "Root stew" })),
+    );
+    expect(ending(await feed.run(file))).toEqual(["DONE", 2, 2, 0, 0, 0, 0]);
+    const second = createHash("sha256").update("https://society.example/two").digest("hex").slice(0, 8);
+    expect(await textOf("root-stew")).toMatch(/^title: Root stew$/m);
+    expect(await textOf(`root-stew-${second}`)).toMatch(/^title: Root stew \(2\)$/m);
+    expect(ending(await feed.run(`${file}\n`))).toEqual(["DONE", 2, 0, 0, 2, 0, 0]);
   });
 
   it("O-35: are put aside with a draft to start from where anything is open, and every fault of a page is a row", async () => {

@@ -37,6 +37,7 @@ export async function recipeRows(deps: Deps, job: RunningImport, publisher: stri
   const options = { publisher, locale: locale ?? "en", measures, region, foods };
   const taken = new Map<string, string>();
   const last = new Map(records.map((record) => [recipeOrigin(record)?.name, record]));
+  const named = new Map<string, number>();
   const rows: DraftRow[] = [];
   const parts = new Map<number, number>();
   const add = (line: number, raw: string, state: DraftRow["state"]): void => {
@@ -50,7 +51,13 @@ export async function recipeRows(deps: Deps, job: RunningImport, publisher: stri
     const origin = recipeOrigin(record);
     if (record.recipe === null || origin === null) add(record.line, record.raw, bad(record.problems, null));
     else if (last.get(origin.name) !== record) add(record.line, record.raw, { kind: "REPEATED" });
-    else add(record.line, record.raw, await stateOf(deps, job, options, record, origin, taken));
+    else {
+      const { name } = record.recipe;
+      const number = (named.get(name) ?? 0) + 1;
+      named.set(name, number);
+      const title = number === 1 ? name : `${name.slice(0, 190)} (${String(number)})`;
+      add(record.line, record.raw, await stateOf(deps, job, { ...options, title }, record, origin, taken));
+    }
   }
   return async function* inOrder() {
     yield* rows;
