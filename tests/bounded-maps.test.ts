@@ -55,6 +55,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/graphql/limits/introspection-size.ts members": "weak: one answer for each element of the schema",
   "src/graphql/loaders.ts frozen": "lives for one request",
   "src/imports/prices/read-price-row.ts contents": "lives for one file, and stops at a number",
+  "src/imports/recipes/html-json-ld.ts blocks": "lives for one page, and stops at a number",
   "src/imports/recipes/read-recipe-node.ts faults": "lives for one recipe",
   "src/imports/usda/read-catalogue-weight.ts seen": "lives for one file, of so many rows at most",
   "src/persistence/database/change-signals.ts waiting": "writes that wait to be heard, of so many transactions at most",
