@@ -17,7 +17,7 @@ describe("the language that a browser asks for", () => {
     expect(preferredLanguage(header, languages)).toBe(language);
   });
 
-  it.each([undefined, "", "*", "it, nl;q=0.4", "de;q=x", ";;;,,,", "-de", "\u0000", "de;q=0.0", "de\u00a0"])(
+  it.each([undefined, "", "*", "it, nl;q=0.4", "de;q=2", "de;q=x", ";;;,,,", "-de", "\u0000", "de;q=0.0", "de\u00a0"])(
     "of %s is none",
     (header) => {
       expect(preferredLanguage(header, languages)).toBeNull();
