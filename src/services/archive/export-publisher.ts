@@ -3,7 +3,7 @@ import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
 import { canonicalJson } from "../../persistence/sql/canonical-json.js";
 import { mayUse, requireScope, type Caller } from "../access/actor.js";
 import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
-import { componentDocument, foodDocument, planDocument } from "../drafts/draft-document.js";
+import { componentDocument, foodDocument, packsDocument, planDocument } from "../drafts/draft-document.js";
 import { feedSettingsSchema } from "../imports/feeds/feed-settings.js";
 import { write } from "../write.js";
 import { sha256, type ArchiveEntry } from "./archive-entry.js";
@@ -128,7 +128,9 @@ async function readDraft(
   }
   const table = kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
   const [[draft], [published]] = await Promise.all([table.drafts([name]), table.published([name])]);
-  return draft ? { ...marks(draft), published: published ?? null, document: foodDocument(draft) } : null;
+  if (!draft) return null;
+  const document = kind === "FOOD" ? foodDocument(draft) : packsDocument(draft);
+  return { ...marks(draft), published: published ?? null, document };
 }
 
 async function* revisionFiles({ data: { archives } }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
