@@ -5,7 +5,7 @@ import type { CodeListName } from "./code-list-name.js";
 export type Path = readonly (string | number)[];
 
 /** Which kind of document a draft is. */
-export type DraftKind = "COMPONENT" | "FOOD" | "PACKS" | "PLAN";
+export type DraftKind = "COMPONENT" | "FOOD" | "PACKS" | "PLAN" | "TRANSLATION";
 
 /** Where in the writer's own text; line and column count from 1. */
 export interface TextPlace {
@@ -149,6 +149,13 @@ type ProblemFacts =
       readonly slug: string;
       readonly expected: number | null;
       readonly actual: number | null;
+    }
+  /** A translation of a text that the plan or component does not have. `of`: its name. */
+  | {
+      readonly code: "TRANSLATES_NOTHING";
+      readonly path: Path;
+      readonly of: string;
+      readonly nearest: readonly string[];
     }
   | { readonly code: "UNKNOWN_DRAFT"; readonly path: Path; readonly draft: DraftKind; readonly slug: string }
   /** A publisher's own food has the slug of one that all publishers share, and does not say that it builds on it. */
@@ -325,8 +332,20 @@ export interface FormProblem {
   readonly known: readonly string[];
 }
 
+/** A translation with other numbers than its original: each side's, as they are written, that the other does not have. */
+export interface TranslationProblem {
+  readonly code: "TRANSLATION_NUMBERS";
+  readonly path: Path;
+  /** BCP 47 tag. */
+  readonly language: string;
+  /** The text, as `numbers-differ` names it. */
+  readonly at: string;
+  readonly original: readonly string[];
+  readonly translated: readonly string[];
+}
+
 /** What the writer's check may find that stops publishing. */
-export type StoppingProblem = ClaimProblem | KeepingProblem | FormProblem;
+export type StoppingProblem = ClaimProblem | KeepingProblem | FormProblem | TranslationProblem;
 
 /** Something a reader should know beside an answer that still stands. */
 export type Warning =

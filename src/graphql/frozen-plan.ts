@@ -1,6 +1,7 @@
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
 import type { Meal, PlanBundle } from "../domain/model/plan.js";
+import { inLanguage } from "../domain/plan/translate/in-language.js";
 import type { RevisionSummary } from "../services/deps.js";
 
 /** A revision with its document, and the document's foods and components by slug. */
@@ -17,6 +18,12 @@ export const frozenPlan = (published: RevisionSummary, bundle: PlanBundle): Froz
   foods: new Map(bundle.foods.map((food) => [food.slug, food])),
   components: new Map(bundle.components.map((component) => [component.slug, component])),
 });
+
+/** The same with its texts in a reader's language, as far as they were translated. */
+export function frozenInLanguage(frozen: FrozenPlan, locale: string | null): FrozenPlan {
+  const bundle = inLanguage(frozen.bundle, locale);
+  return bundle === frozen.bundle ? frozen : frozenPlan(frozen.published, bundle);
+}
 
 /** The food of that slug. A revision holds every food it names, so a missing one is a fault, not the caller's error. */
 export function foodIn(frozen: FrozenPlan, slug: string): Food {

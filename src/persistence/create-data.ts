@@ -27,6 +27,7 @@ import { ruleSetData } from "./rules/rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./database/session.js";
 import { unlimited, type Semaphore } from "./database/semaphore.js";
 import { webhookDeliveryData } from "./webhooks/webhook-deliveries.js";
+import { translationData } from "./drafts/translation-drafts.js";
 import { webhookData } from "./webhooks/webhooks.js";
 
 /** Milliseconds after which a database that is silent counts as one that does not answer. */
@@ -53,6 +54,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     publisherFoods: publisherFoodData(session, "FOOD"),
     publisherPacks: publisherFoodData(session, "PACKS"),
     catalogue: catalogueData(session),
+    translations: translationData(session),
     components: componentData(session),
     plans: planData(session),
     drafts: draftData(session),

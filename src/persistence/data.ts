@@ -21,6 +21,8 @@ import type { Author } from "./access/author.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
+import type { Translation } from "../domain/model/translation.js";
+import type { TranslationData } from "./drafts/translation-data.js";
 import type { DraftKind } from "../domain/problem.js";
 
 export type { Author } from "./access/author.js";
@@ -391,6 +393,7 @@ export interface Data {
   };
   /** The packs that publishers add to foods, each as a food that builds on that one and says nothing else. */
   readonly publisherPacks: Omit<Data["publisherFoods"], "names">;
+  readonly translations: TranslationData<Draft<Translation>, DraftWriting, OwnedSlug>;
   readonly components: {
     /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
     saveDraft(
@@ -407,7 +410,7 @@ export interface Data {
     drafts: Batched<OwnedSlug, Draft<Plan>>;
   };
   readonly drafts: {
-    /** Drafts of one publisher: components, then foods, then packs, then plans, each by slug. */
+    /** Drafts of one publisher: components, then foods, then packs, then plans, then translations, each by slug. */
     page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
     /** The versions they are at now. */
     versions: Batched<DraftRef, number>;

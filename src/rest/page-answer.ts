@@ -27,20 +27,26 @@ export interface Page {
   readonly status?: number;
   /** Left out: it loads none. */
   readonly scripts?: PageScripts;
+  /** BCP 47 tags of what it is written in (RFC 9110, 8.5); left out: it is not said. */
+  readonly languages?: readonly string[];
 }
 
 /** A page of a route that is marked as one. */
-export const pageAnswer = ({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse =>
+export const pageAnswer = ({ html, status = 200, scripts = "NONE", languages = [] }: Page): EncodedResponse =>
   // Prices and rules of today are in it, so it is asked for again each time; unchanged, it is not sent again.
-  written(html, status, { ...headersOf(scripts), "cache-control": "no-cache" });
+  written(html, status, { ...headersOf(scripts), ...inLanguages(languages), "cache-control": "no-cache" });
 
 /** A page that tells of somebody's diets: nobody on its way keeps or lists it. */
-export const privateAnswer = ({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse =>
+export const privateAnswer = ({ html, status = 200, scripts = "NONE", languages = [] }: Page): EncodedResponse =>
   untagged(html, status, {
     ...headersOf(scripts),
+    ...inLanguages(languages),
     "cache-control": cacheControlOf("NEVER"),
     "x-robots-tag": "noindex",
   });
+
+const inLanguages = (languages: readonly string[]): Readonly<Record<string, string>> =>
+  languages.length === 0 ? {} : { "content-language": languages.join(", ") };
 
 /** What other people's pages fetch. */
 export function jsonAnswer(status: number, value: object): EncodedResponse {

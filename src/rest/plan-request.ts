@@ -61,7 +61,7 @@ export async function aboutPlan<T>(
 function languageHeader(value: unknown): Readonly<Record<string, string>> {
   const { reader, scaled } = Object(value) as Partial<Pick<ScaledForReader, "reader" | "scaled">>;
   if (reader === undefined || scaled === undefined) return {};
-  return { "content-language": languagesOf(reader, scaled.bundle.plan).join(", ") };
+  return { "content-language": languagesOf(reader, scaled.bundle).join(", ") };
 }
 
 /** The problems met so far with those that only show beside the plan. */

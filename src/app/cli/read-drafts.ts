@@ -1,4 +1,5 @@
 import { stringify } from "yaml";
+import { thingOfTranslation } from "../../domain/model/translation.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
@@ -9,6 +10,7 @@ import {
   FoodDraftTextDocument,
   PacksDraftTextDocument,
   PlanDraftTextDocument,
+  TranslationDraftTextDocument,
   type DocumentFormat,
   type DraftKind,
   type PlanDraftTextQuery,
@@ -56,7 +58,8 @@ export async function readDrafts(
     drafts.push(...level);
     next = (await componentsOf(level, known)).filter((name) => !asked.has(name));
   }
-  drafts.push(...(await foodDrafts(service, publisher, drafts)));
+  const translations = await translationDrafts(service, publisher, await known(), drafts);
+  drafts.push(...(await foodDrafts(service, publisher, drafts)), ...translations);
   return { drafts, missing, publisher: publisherText(publisher, draft.publisher) };
 }
 
@@ -76,6 +79,24 @@ async function foodDrafts(service: Service, publisher: string, drafts: readonly 
       const { draft } = await service.ask(question, { publisher, slug });
       if (draft !== null) found.push(draftText(draft));
     }
+  }
+  return found;
+}
+
+/** The translations of drafts into every language. */
+async function translationDrafts(
+  service: Service,
+  publisher: string,
+  versions: readonly DraftVersion[],
+  drafts: readonly DraftText[],
+): Promise<DraftText[]> {
+  const named = new Set(drafts.map(({ kind, slug }) => `${kind} ${slug}`));
+  const found: DraftText[] = [];
+  for (const { kind, slug } of versions) {
+    const of = kind === "TRANSLATION" ? thingOfTranslation(slug) : null;
+    if (of === null || !named.has(`${of.kind} ${of.slug}`)) continue;
+    const { draft } = await service.ask(TranslationDraftTextDocument, { publisher, slug });
+    if (draft !== null) found.push(draftText(draft));
   }
   return found;
 }

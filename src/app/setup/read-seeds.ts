@@ -6,6 +6,7 @@ import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/compile/plan-bundle.js";
+import { withTranslations } from "../../domain/plan/translate/texts-of.js";
 import { checkBundle } from "../../domain/plan/check/check-bundle.js";
 import { locateProblem } from "../../imports/documents/yaml/locate-problem.js";
 import { readDocuments } from "../../imports/documents/read-documents.js";
@@ -25,12 +26,14 @@ export interface Seeds {
 const publisherSchema = z.strictObject({ slug: z.string(), name: z.string() });
 
 /**
- * Reads the demo data below `directory` (publisher.yaml, foods, components, plans) through the same checks as a
+ * Reads the demo data below `directory` (publisher.yaml, foods, components, plans, translations) through the same checks as a
  * writer's own documents. Same files, same answer: nothing depends on a clock or on the order of the disk.
  */
 export async function readSeeds(directory: string): Promise<Seeds> {
   const publisher = publisherSchema.parse(parse(await readFile(path.join(directory, "publisher.yaml"), "utf8")));
-  const folders = await Promise.all(["foods", "components", "plans"].map((name) => textsIn(directory, name)));
+  const folders = await Promise.all(
+    ["foods", "components", "plans", "translations"].map((name) => textsIn(directory, name)),
+  );
   const read = folders.flat().map(({ name, text }) => readDocuments(text, name));
   const resolved = resolveDocuments(
     read.flatMap(({ documents }) => documents),
@@ -38,8 +41,9 @@ export async function readSeeds(directory: string): Promise<Seeds> {
   );
   const foods = resolved.foods.map(({ value }) => value);
   const components = resolved.components.map(({ value }) => value);
+  const translations = resolved.translations.map(({ value }) => value);
   const checked = resolved.plans.map(({ value, read: plan }) => {
-    const bundle = bundleOf(value, components, foods);
+    const bundle = withTranslations(bundleOf(value, components, foods), translations);
     return { bundle, problems: checkBundle(bundle).map((problem) => locateProblem(problem, resolved, plan)) };
   });
   return {

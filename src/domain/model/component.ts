@@ -17,6 +17,8 @@ export interface BatchRule {
 export interface Step {
   readonly id: string;
   readonly text: string;
+  /** The text as it was written, where `text` is a translation: what is read out of words is read out of these. */
+  readonly said?: string;
   /** Where `heatUpMinutes` is given, from the moment it boils or is hot. */
   readonly minutes: number;
   readonly attention: "HANDS_ON" | "UNATTENDED";
@@ -52,6 +54,8 @@ export interface Step {
 /** Another way to come by one batch of the component: a tin, a jar, a quicker method. */
 export interface Route {
   readonly name: string;
+  /** What readers see instead of its name, which goes on naming it, in a translation. */
+  readonly called?: string;
   readonly kind: "MAKE" | "BUY";
   readonly lines: readonly Line[];
   readonly steps: readonly Step[];

@@ -21,7 +21,12 @@ export interface SwapOwn {
   /** Class of published keeping ceilings of the component, or of the route, that is then made. */
   readonly keepsAs?: string;
   /** Words and minutes of steps, by their ids. */
-  readonly steps?: readonly { readonly id: string; readonly text?: string; readonly minutes?: number }[];
+  readonly steps?: readonly {
+    readonly id: string;
+    readonly text?: string;
+    readonly said?: string;
+    readonly minutes?: number;
+  }[];
 }
 
 /** Another food for a line: ratio × the line's amount, in the line's unit where the unit is standard, else by mass. */

@@ -3,6 +3,7 @@ import type { Component, Step } from "./component.js";
 import type { Food } from "./food.js";
 import type { Image } from "./image.js";
 import type { Line } from "./line.js";
+import type { Translation } from "./translation.js";
 import type { WordsOfPlan, WritersTexts } from "./writers-words.js";
 
 /** Supper: where the writer gives a meal no hour. */
@@ -71,4 +72,15 @@ export interface PlanBundle {
   readonly components: readonly Component[];
   /** Every food any line, swap or route refers to, any order. */
   readonly foods: readonly Food[];
+  /** Its texts, and those of its components, in more languages; left out: in none. */
+  readonly translations?: readonly Translation[];
+  /** Only where it is shown in another language than it was written in: what stayed as it was. Never frozen. */
+  readonly untranslated?: Untranslated;
+}
+
+/** Texts that a plan is shown with in the language it was written in. */
+interface Untranslated {
+  /** BCP 47 tag of that language. */
+  readonly language: string;
+  readonly texts: ReadonlySet<string>;
 }

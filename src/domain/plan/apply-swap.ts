@@ -53,5 +53,8 @@ const last = <T>(own: readonly SwapOwn[], of: (each: SwapOwn) => T | undefined):
 const stepsWith = (steps: readonly Step[], own: readonly SwapOwn[]): readonly Step[] =>
   steps.map((step) => {
     const changes = own.flatMap((each) => each.steps ?? []).filter(({ id }) => id === step.id);
-    return changes.reduce<Step>((now, { text = now.text, minutes = now.minutes }) => ({ ...now, text, minutes }), step);
+    return changes.reduce<Step>(({ said, ...now }, { text, minutes = now.minutes, said: written }) => {
+      const before = text === undefined ? said : written;
+      return { ...now, text: text ?? now.text, minutes, ...(before === undefined ? {} : { said: before }) };
+    }, step);
   });

@@ -7,6 +7,7 @@ import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check/check-household.js";
 import { chooseRoutesInSlices, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compile/compiled-plan.js";
+import { inLanguage } from "./translate/in-language.js";
 import { mergeCurrentFacts } from "./review/merge-current-facts.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
@@ -55,7 +56,7 @@ function* scaleOne(
   }
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
-  const bundle = mergeCurrentFacts(frozen, today);
+  const bundle = inLanguage(mergeCurrentFacts(frozen, today), household.locale);
   const score = scoreBy(servings, household, today, left, work);
   const chosen = yield* chooseRoutesInSlices(bundle, household, score, today.fitsDiet, work);
   yield;

@@ -56,7 +56,7 @@ const never = Number.POSITIVE_INFINITY;
 
 /** Minutes that may pass between a step and one that follows it, where its writer gives no longest wait. */
 function longestWait(before: Step, step: Step, { steps }: Work, cold: ColdRule | null): number {
-  const words = waitInWords(step.text) ?? never;
+  const words = waitInWords(step.said ?? step.text) ?? never;
   if (before.eveningBefore || isPreheating(before)) return words;
   if (isCooking(before)) return Math.min(words, offTheHeat);
   const cookedLater = isCooking(step) || steps.some((each) => isCooking(each) && stepsBefore(each, steps).has(step));

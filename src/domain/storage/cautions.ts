@@ -25,7 +25,7 @@ export interface CautionedThing {
   readonly keepsAs: string | null;
   /** Caution codes its writer named. */
   readonly codes: readonly string[];
-  readonly steps: readonly Pick<Step, "text" | "appliance">[];
+  readonly steps: readonly Pick<Step, "text" | "said" | "appliance">[];
   /** Its steps heat it. Absent: nobody looked. */
   readonly isHeated?: boolean;
   /** Foods in its own lines. */
@@ -173,4 +173,7 @@ const plainNames = oncePlain<CautionedThing["foods"][number]>(({ slug, names }) 
   ...names.flatMap(({ one, many, also }) => [one, many, ...also]),
 ]);
 
-const plainStep = oncePlain<CautionedThing["steps"][number]>(({ text, appliance }) => [text, appliance ?? ""]);
+const plainStep = oncePlain<CautionedThing["steps"][number]>(({ text, said = text, appliance }) => [
+  said,
+  appliance ?? "",
+]);

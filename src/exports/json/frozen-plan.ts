@@ -94,10 +94,42 @@ export const frozenPlanSchema = named(
   }),
 );
 
+/** A translation as it is stored. */
+export const savedTranslationSchema = named(
+  "FrozenTranslation",
+  "Texts of the plan or of one of its components in another language.",
+  z.object({
+    of: z
+      .object({ kind: z.enum(["PLAN", "COMPONENT"]).describe("What it is."), slug: slug("Its slug.") })
+      .describe("What is translated."),
+    language: text("BCP 47 tag.", 20),
+    texts: z
+      .array(
+        z.object({
+          path: z
+            .array(text("A key, a slug, an id or the original words.", 4_000))
+            .max(10)
+            .describe("Where the original stands."),
+          text: text("The translation.", 8_000),
+          of: text("The original that it was made from. Absent in what is frozen.", 8_000).optional(),
+          numbersDiffer: z.literal(true).optional().describe("Its numbers are meant to be others."),
+        }),
+      )
+      .max(10_000)
+      .describe("One entry for each text."),
+    checked: text("When its writer last checked all of it. Absent in what is frozen.", 200).optional(),
+  }),
+);
+
 export const frozenBundleSchema = z.object({
   plan: frozenPlanSchema,
   components: list(frozenComponentSchema, "Every component a meal draws on, by slug."),
   foods: list(frozenFoodSchema, "Every food a line, a swap or a route refers to, by slug."),
+  translations: z
+    .array(savedTranslationSchema)
+    .max(10_000)
+    .optional()
+    .describe("Texts of the plan and its components in more languages. Absent if there are none."),
 });
 
 export const revisionSchema = named(

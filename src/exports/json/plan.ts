@@ -183,7 +183,7 @@ export function* planJsonInSlices(
     currency: plan.currency ?? null,
     ...planWordsJson(plan),
     servings: scaled.servings,
-    languages: languagesOf(reader, plan),
+    languages: languagesOf(reader, scaled.bundle),
     regions: regionsJson(answer.household.regions),
     meals,
     components,

@@ -86,7 +86,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
     main: markup`<header class="front"><h1>${words.shoppingList}</h1>
 <ul class="for">${plans.map(
       (each) =>
-        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi${writersLanguage(nameBook(each.bundle, reader))}>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
+        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi${writersLanguage(each.bundle.plan.title, nameBook(each.bundle, reader))}>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-private": isPrivate(first.form), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
 <p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>
@@ -125,5 +125,5 @@ function tickMarkup(line: ShoppingLine, book: NameBook, { plans, labels }: ListP
   const { food, take, price, notes, said } = shelfLine(line, book, plans.length > 1);
   const language = otherFoodLanguage(line.food, book);
   return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
-<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}${said.length > 0 && markup` <span class="quiet"${writersLanguage(book)}>${said.join(" ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
+<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}${said.length > 0 && markup` <span class="quiet"${writersLanguage(said.join(" "), book)}>${said.join(" ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
 }

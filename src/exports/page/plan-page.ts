@@ -2,6 +2,7 @@ import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
+import { languagesOfPlan } from "../../domain/plan/translate/texts-of.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
 import { writersShow } from "../words/shown-amount.js";
@@ -83,6 +84,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const shared = links.origin + action + sharedQuery(form);
   const head = [
     feedLinks(publication.publisher, links),
+    otherLanguages(bundle, (locale) => links.origin + action + sharedQuery({ ...form, locale })),
     openGraph({
       title: plan.title,
       description: plan.summary,
@@ -103,9 +105,9 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
     kind: "plan",
     words: book.words,
     main: markup`<header class="front">
-<h1${writersLanguage(book)}>${plan.title}</h1>
-${plan.summary !== null && markup`<p class="summary"${writersLanguage(book)}>${plan.summary}</p>`}
-${picturePart({ image: plan.image, language: book.textLanguage, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
+<h1${writersLanguage(plan.title, book)}>${plan.title}</h1>
+${plan.summary !== null && markup`<p class="summary"${writersLanguage(plan.summary, book)}>${plan.summary}</p>`}
+${picturePart({ image: plan.image, language: book.languageOf(plan.image?.alt ?? plan.title), publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
 ${publication.withdrawnAt !== null && withdrawnFlag(publication, publication.withdrawnAt, book)}
 ${statePart(asked, answer)}
 ${answer !== null && verdictPart({ answer, book })}
@@ -155,6 +157,18 @@ ${between(written, "\n")}
 </div>`;
   }
 }
+
+/** Where the same page can be read in each language that the plan is in; nothing where that is one. */
+const otherLanguages = (bundle: PlanBundle, address: (locale: string) => string): Content => {
+  const languages = languagesOfPlan(bundle);
+  return (
+    languages.length > 1 &&
+    languages.map(
+      (language) => markup`<link rel="alternate" hreflang="${language}" href="${address(language)}">
+`,
+    )
+  );
+};
 
 const contents = ({ words: { page: pages } }: NameBook): readonly (readonly [string, string])[] => [
   ["meals", pages.meals],

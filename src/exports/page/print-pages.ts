@@ -84,7 +84,7 @@ function boxesOf({ component, leftOver }: ScaledComponent, view: PlanView): read
     );
   const made = dateOfDay(0, answer.household.session);
   const box = (amount: string | null, use: Content, frozen: boolean): Content =>
-    markup`<li class="box"><b${writersLanguage(book)}>${component.title}</b>
+    markup`<li class="box"><b${writersLanguage(component.title, book)}>${component.title}</b>
 <span>${amount !== null && [amount, ", "]}${use}</span>
 <span>${words.madeOn({ day: made === null ? blank : dayText(made, book) })}</span>
 <span>${frozen && [words.freezeOnCookingDay, places.some(({ place }) => place === "FREEZER") && "; "]}${keeps(frozen)}</span></li>`;

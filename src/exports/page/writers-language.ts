@@ -10,10 +10,10 @@ export const otherLanguage = (locale: string, { language }: Pick<Words, "languag
 export const inLanguage = (text: Content, language: string | null): Content =>
   language === null ? text : markup`<span${attributes({ lang: language })}>${text}</span>`;
 
-/** The attribute for an element that holds nothing but the writer's words: said where the page around it is in another language. */
-export const writersLanguage = ({ textLanguage }: Pick<NameBook, "textLanguage">): Content =>
-  attributes({ lang: textLanguage });
+type Book = Pick<NameBook, "languageOf">;
 
-/** Words of the writer among fixed words. */
-export const inWritersLanguage = (text: Content, { textLanguage }: Pick<NameBook, "textLanguage">): Content =>
-  inLanguage(text, textLanguage);
+/** The attribute for an element that holds nothing but one of the writer's texts: said where the page around it is in another language. */
+export const writersLanguage = (text: string, { languageOf }: Book): Content => attributes({ lang: languageOf(text) });
+
+/** One of the writer's texts among fixed words. */
+export const inWritersLanguage = (text: string, { languageOf }: Book): Content => inLanguage(text, languageOf(text));

@@ -4,6 +4,7 @@ import { cautionsSentence } from "./cautions-sentence.js";
 import { heatIn } from "../words/degree-text.js";
 import { pathText } from "../words/path-text.js";
 import { wordsFor } from "../words/words-for.js";
+import { translationSentence } from "./translation-sentence.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 
 const english = wordsFor("en");
@@ -89,6 +90,12 @@ function sentence(finding: NamedFinding): string {
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":
       return claimSentence(finding, thing);
+    case "TRANSLATION_NUMBERS":
+    case "TRANSLATION_INCOMPLETE":
+    case "TRANSLATION_OUTDATED":
+    case "TRANSLATION_ORPHANED":
+    case "TRANSLATION_LINKS":
+      return translationSentence(finding);
     case "SESSION_TOO_LONG":
       return `The session takes ${Math.ceil(finding.minutes)} minutes, but ${finding.promised} were promised.`;
   }
@@ -98,6 +105,7 @@ function sentence(finding: NamedFinding): string {
 export function findingText(finding: NamedFinding): string {
   const said = sentence(finding);
   const [kind, slug, , route] = finding.path;
+  if (kind === "translations") return said;
   const about = aboutWhat(finding);
   if (about === null)
     return kind === "claims" || kind === "promised-time" ? said : `${pathText(finding.path)}: ${said}`;

@@ -6,6 +6,7 @@ import { claimSentence } from "./claim-sentence.js";
 import { timeSentence } from "./time-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { unknownFoodSentence } from "./unknown-food-sentence.js";
+import { translatesNothing, translationSentence } from "./translation-sentence.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 import { imageSentence } from "./image-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
@@ -177,6 +178,10 @@ function problemSentence(problem: Problem): string {
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":
       return stopsPublishingSentence(problem);
+    case "TRANSLATION_NUMBERS":
+      return translationSentence(problem);
+    case "TRANSLATES_NOTHING":
+      return translatesNothing(problem);
     case "CLAIM_BROKEN":
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":

@@ -9,7 +9,7 @@ import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import type { Subject } from "../../domain/storage/guidance.js";
 import type { AdviceWords } from "../sentences/advice-text.js";
 import { foodWords, foodWordsLanguage } from "./food-words.js";
-import { languagesOf } from "./languages-of.js";
+import { isOf } from "./languages-of.js";
 import { wordsFor } from "./words-for.js";
 import type { Words } from "./words.js";
 
@@ -17,8 +17,8 @@ import type { Words } from "./words.js";
 export interface NameBook extends AdviceWords {
   readonly reader: Reader;
   readonly words: Words;
-  /** BCP 47 tag of the writer's texts, where the fixed words are in another language; null: both are in one. */
-  readonly textLanguage: string | null;
+  /** BCP 47 tag of one of the writer's texts, where the fixed words are in another language; null: both are in one. */
+  readonly languageOf: (text: string) => string | null;
   /** BCP 47 tag of the language of a food's name, where the fixed words are in another; else null. */
   readonly foodLanguage: (slug: string) => string | null;
   readonly foodOf: (slug: string) => Food | undefined;
@@ -36,7 +36,12 @@ export interface NameBook extends AdviceWords {
 /** A thing of which no density or measure is known. */
 export const noFacts: MeasureFacts = { densities: [], measures: [] };
 
-export function nameBook({ plan, components, foods }: PlanBundle, reader: Reader): NameBook {
+export function nameBook(bundle: PlanBundle, reader: Reader): NameBook {
+  const { plan, components, foods, untranslated } = bundle;
+  const words = wordsFor(reader.locale);
+  const otherThanWords = (tag: string): string | null => (isOf(tag, words.language) ? null : tag);
+  const textLanguage = otherThanWords(plan.locale);
+  const left = untranslated === undefined ? null : otherThanWords(untranslated.language);
   const mealsBySlug = new Map(plan.meals.map((meal) => [meal.slug, meal]));
   const componentsBySlug = new Map(components.map((component) => [component.slug, component]));
   const foodsBySlug = new Map(foods.map((food) => [food.slug, food]));
@@ -46,7 +51,6 @@ export function nameBook({ plan, components, foods }: PlanBundle, reader: Reader
     const found = foodsBySlug.get(slug);
     return found === undefined ? slug : foodWords(found, reader.locale).one;
   };
-  const words = wordsFor(reader.locale);
   const foodLanguage = (slug: string): string | null => {
     const found = foodsBySlug.get(slug);
     const language = found === undefined ? null : foodWordsLanguage(found, reader.locale);
@@ -56,7 +60,7 @@ export function nameBook({ plan, components, foods }: PlanBundle, reader: Reader
   return {
     reader,
     words,
-    textLanguage: languagesOf(reader, plan)[1] ?? null,
+    languageOf: (text) => (untranslated?.texts.has(text) === true ? left : textLanguage),
     meal,
     component,
     food,

@@ -364,6 +364,8 @@ export type AuditSubjectKind =
   | 'SCHEDULED'
   /** An access token, by its id. */
   | 'TOKEN'
+  /** The draft of a translation, by its slug. */
+  | 'TRANSLATION_DRAFT'
   /** A webhook, by its id. */
   | 'WEBHOOK';
 
@@ -936,7 +938,9 @@ export type DraftKind =
   /** Packs and prices that the publisher adds to a food. */
   | 'PACKS'
   /** A plan. */
-  | 'PLAN';
+  | 'PLAN'
+  /** The texts of a plan or a component in another language. */
+  | 'TRANSLATION';
 
 /** A draft as it would be published at this moment, and what publishing it would meet. */
 export type DraftPreview = {
@@ -1240,7 +1244,17 @@ export type FindingCode =
   /** Something bakes without a temperature. */
   | 'OVEN_WITHOUT_TEMPERATURE'
   /** The session is longer than promised. */
-  | 'SESSION_TOO_LONG';
+  | 'SESSION_TOO_LONG'
+  /** Texts of the plan are not translated; readers get them in the plan's own language. */
+  | 'TRANSLATION_INCOMPLETE'
+  /** A text and its translation have different links. */
+  | 'TRANSLATION_LINKS'
+  /** A translation has other numbers than its original; the message has those of both. */
+  | 'TRANSLATION_NUMBERS'
+  /** Texts were translated that are gone. */
+  | 'TRANSLATION_ORPHANED'
+  /** Texts changed after they were translated. */
+  | 'TRANSLATION_OUTDATED';
 
 /** How serious a finding is. */
 export type FindingSeverity =
@@ -2664,6 +2678,8 @@ export type Plan = Node & {
   readonly image: Maybe<Image>;
   /** What its writer says of it before anything else. Null if there is none. */
   readonly introduction: Maybe<WrittenText>;
+  /** BCP 47 tags of the languages it can be read in: its own first, then those it was translated into. Choose one with `household.locale`. */
+  readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** On what terms others may use its texts: an SPDX identifier, an address, or a sentence. Null if it does not say. */
   readonly licence: Maybe<Scalars['String']['output']>;
   /** BCP 47 tag of the language it is written in. */
@@ -2813,7 +2829,9 @@ export type PlanDifferenceKind =
   /** The tips of the plan, a meal or a component. Long texts are cut. */
   | 'TIPS'
   /** Title of the plan. */
-  | 'TITLE';
+  | 'TITLE'
+  /** A text in another language. The path begins with `translations` and the language. */
+  | 'TRANSLATION';
 
 /** A plan in a page. */
 export type PlanEdge = {
@@ -3048,6 +3066,10 @@ export type ProblemCode =
   | 'STEPS_IN_A_CIRCLE'
   /** More than the limit. */
   | 'TOO_LARGE'
+  /** A translation of a text that the plan or component does not have; the message offers the nearest. */
+  | 'TRANSLATES_NOTHING'
+  /** A translation has other numbers than its original; the message has those of both. */
+  | 'TRANSLATION_NUMBERS'
   /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
   | 'UNKNOWN_CODE'
   /** There is no such component. */
@@ -3278,6 +3300,11 @@ export type Query = {
   readonly shoppingList: ShoppingList;
   /** Access tokens, newest first, revoked ones too. Requires the scope ADMIN. */
   readonly tokens: AccessTokenConnection;
+  /**
+   * The translation of a plan or a component into a language. Null if there is none. Its slug is made of language, kind and slug:
+   * `de-plan-barley-lunches`. Requires the scope READ_DRAFTS.
+   */
+  readonly translationDraft: Maybe<Draft>;
   /**
    * What documents of a publisher mean by the names of these files now. A name that no picture was handed in under is left out.
    *
@@ -3554,6 +3581,13 @@ export type QueryTokensArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** All queries. */
+export type QueryTranslationDraftArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
 };
 
 
@@ -3965,13 +3999,19 @@ export type ScaledPlan = {
   readonly components: ReadonlyArray<ScaledComponent>;
   /** The plan held against every diet there is a rule for. */
   readonly diets: ReadonlyArray<Diet>;
+  /** What the writer says before anything else, in that language. Null if nothing. */
+  readonly introduction: Maybe<WrittenText>;
+  /** BCP 47 tag of the language of the writer's texts: one that the plan was translated into, by `household.locale`, or else the plan's own. */
+  readonly language: Scalars['String']['output'];
   /**
    * BCP 47 tags of the languages this answer is in: that of sentences, cautions and names of lists, by `household.locale` or else the plan's, then that
-   * of the writer's texts where it is another one. Sentences are in English, German, French, Spanish or Polish.
+   * of the writer's texts where it is another one, then that of texts which were not translated. Sentences are in English, German, French, Spanish or Polish.
    */
   readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** The meals, in the order of their days. */
   readonly meals: ReadonlyArray<ScaledMeal>;
+  /** Notes, in that language. Null if there are none. */
+  readonly notes: Maybe<WrittenText>;
   /** What all meals together give one person: a serving of each. */
   readonly nutrition: NutritionPerServing;
   /**
@@ -3994,6 +4034,12 @@ export type ScaledPlan = {
   readonly shoppingList: ShoppingList;
   /** How long every component, meal and food keeps: where it is best kept first. */
   readonly storage: ReadonlyArray<StorageGuidance>;
+  /** A sentence or two about the plan, in that language. Null if there is none. */
+  readonly summary: Maybe<Scalars['String']['output']>;
+  /** Tips, in that language. Null if there are none. */
+  readonly tips: Maybe<WrittenText>;
+  /** Title, in that language. */
+  readonly title: Scalars['String']['output'];
   /** What the reader should know beside the answer. */
   readonly warnings: ReadonlyArray<Warning>;
 };
@@ -6282,6 +6328,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
   introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
+  languages: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   licence: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
@@ -6455,6 +6502,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   scheduled?: Resolver<ResolversTypes['ScheduledChangeConnection'], ParentType, ContextType, RequireFields<QueryScheduledArgs, 'publisher' | 'states'>>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
+  translationDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryTranslationDraftArgs, 'publisher' | 'slug'>>;
   uploadedImages?: Resolver<ReadonlyArray<ResolversTypes['UploadedImage']>, ParentType, ContextType, RequireFields<QueryUploadedImagesArgs, 'files' | 'publisher'>>;
   viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
   vocabulary?: Resolver<ResolversTypes['Vocabulary'], ParentType, ContextType, Partial<QueryVocabularyArgs>>;
@@ -6570,8 +6618,11 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   cautions: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['ScaledComponent']>, ParentType, ContextType>;
   diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
+  introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
+  language: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   languages: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+  notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
   regions: Resolver<ReadonlyArray<ResolversTypes['OwnedRegion']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -6579,6 +6630,9 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   sessions: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
+  summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  tips: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
 };
 

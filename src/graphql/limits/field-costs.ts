@@ -72,6 +72,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Plan.components": 12,
   "Plan.credits": 4,
   "Plan.foods": 40,
+  "Plan.languages": 4,
   "Plan.meals": 8,
   "PrepSession.components": 6,
   "PrepSession.criticalPath": 30,

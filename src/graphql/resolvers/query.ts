@@ -12,6 +12,7 @@ import type { Deps } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
 import { runInSlices } from "../../services/time-slices.js";
+import { frozenInLanguage } from "../frozen-plan.js";
 import { inStage } from "../../services/answer-stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 import { problemsError, valueOf } from "../errors.js";
@@ -108,7 +109,8 @@ export const queryResolvers: QueryResolvers = {
     const list = await inStage(deps, "shop", () =>
       runInSlices(deps, (work) => shopInSlices(scaled, household, today, work)),
     );
-    return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
+    const shown = found.map(({ frozen }) => frozenInLanguage(frozen, household.locale));
+    return { list, plans: shown, show: showFor(household, first.bundle.plan) };
   },
 
   vocabulary: async (_, { locale }, { deps }) => valueOf(await listVocabulary(deps, locale ?? null, ["locale"])),

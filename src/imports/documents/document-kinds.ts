@@ -3,6 +3,7 @@ import { componentSchema } from "./schemas/component-schema.js";
 import { foodSchema } from "./schemas/food-schema.js";
 import { packsSchema } from "./schemas/packs-schema.js";
 import { planSchema } from "./schemas/plan-schema.js";
+import { translationSchema } from "./schemas/translation-schema.js";
 import { publisherSchema } from "./schemas/publisher-schema.js";
 
 /** Every kind of document a writer can hand in. */
@@ -12,6 +13,7 @@ export const documentSchemas = {
   component: componentSchema,
   plan: planSchema,
   publisher: publisherSchema,
+  translation: translationSchema,
 } as const;
 
 export type DocumentKind = keyof typeof documentSchemas;
@@ -26,6 +28,7 @@ export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.B
   component: jsonSchema("component"),
   plan: jsonSchema("plan"),
   publisher: jsonSchema("publisher"),
+  translation: jsonSchema("translation"),
 });
 
 // What a check does beyond the shape (a known word, a fraction) has no JSON Schema; it is left open there.

@@ -6,6 +6,8 @@ import type { KeepingRule } from "../../domain/model/keeping.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Meal, Plan, PlanTime } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
+import type { Translation } from "../../domain/model/translation.js";
+import { textName } from "../../domain/plan/check/check-translations.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { wordsOf, type WordsOfPlan } from "../../domain/model/writers-words.js";
@@ -135,6 +137,22 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     licence: plan.licence,
     ...wordsIn(plan),
   });
+
+/** The document that reads back as this translation. */
+export function translationDocumentOf({ of, language, texts, checked }: Translation): PlainDocument {
+  const said: Record<string, unknown> = {};
+  for (const { path, text } of texts) {
+    let at: Record<string, unknown> = said;
+    for (const key of path.slice(0, -1)) at = (Object.hasOwn(at, key) ? at[key] : (at[key] = {})) as typeof at;
+    at[path.at(-1) ?? ""] = text;
+  }
+  return filled({
+    kind: "translation",
+    [of.kind === "PLAN" ? "plan" : "component"]: of.slug,
+    ...{ language, checked, ...said },
+    "numbers-differ": texts.flatMap(({ path, numbersDiffer }) => (numbersDiffer ? [textName(path)] : [])),
+  });
+}
 
 /** The document that reads back as what this publisher says of itself. */
 export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainDocument =>

@@ -6,7 +6,7 @@ interface NamedThings {
   readonly components: readonly string[];
 }
 
-/** Slugs that the lines, swaps, routes and packs of some documents name, each once. */
+/** Slugs that the lines, swaps, routes, packs and translations of some documents name, each once. */
 export function referencedSlugs(documents: readonly AnyDocument[]): NamedThings {
   const lines = documents.flatMap(linesOf);
   const foods = lines.flatMap(({ food, swaps }) => [
@@ -14,7 +14,10 @@ export function referencedSlugs(documents: readonly AnyDocument[]): NamedThings 
     ...swaps.map((swap) => swap.food),
   ]);
   const packed = documents.flatMap(({ kind, slug }) => (kind === "packs" ? [slug] : []));
-  const components = lines.flatMap(({ component }) => (component === undefined ? [] : [component]));
+  const translated = documents.flatMap((each) =>
+    each.kind === "translation" && each.of.kind === "COMPONENT" ? [each.of.slug] : [],
+  );
+  const components = [...lines.flatMap(({ component }) => (component === undefined ? [] : [component])), ...translated];
   return { foods: [...new Set([...foods, ...packed])], components: [...new Set(components)] };
 }
 
@@ -23,6 +26,7 @@ function linesOf(document: AnyDocument): readonly LineDocument[] {
     case "food":
     case "packs":
     case "publisher":
+    case "translation":
       return [];
     case "component":
       return [...document.lines, ...document.routes.flatMap(({ lines }) => lines)];

@@ -1,6 +1,7 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
+import { translationSlug, type Translation } from "../../domain/model/translation.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
@@ -20,6 +21,8 @@ import type { DocumentProblem, ReadDocument } from "./read-documents.js";
 import { readFood, readPacks } from "./read-food.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readPlan } from "./read-plan.js";
+import { readTranslation, type Translatable } from "./read-translation.js";
+import type { TranslationDocument } from "./schemas/translation-schema.js";
 
 /** What lines may name beside the documents themselves. A document of the same slug goes before it. */
 export interface KnownThings {
@@ -31,6 +34,9 @@ export interface KnownThings {
   readonly rows?: RowsByWords;
   /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
   readonly inherit?: (food: Food) => Food;
+  /** Plans that documents may translate, and what was saved of their translations before; left out: none. */
+  readonly plans?: readonly Plan[];
+  readonly translations?: readonly Translation[];
   /** Foods that documents' foods may build on, by slug. */
   readonly bases?: ReadonlyMap<string, Food>;
 }
@@ -50,6 +56,7 @@ export interface DocumentsResolved {
   readonly components: readonly Resolved<Component>[];
   readonly plans: readonly Resolved<Plan>[];
   readonly publishers: readonly Resolved<DescribedPublisher>[];
+  readonly translations: readonly Resolved<Translation>[];
   readonly problems: readonly DocumentProblem[];
   /** As they were given, with the lines that are written as text read. */
   readonly documents: readonly ReadDocument[];
@@ -94,7 +101,11 @@ export function* resolveInSlices(
     resolved(read, readComponent(read.document, items)),
   );
   const plans = yield* each(planDocuments, work, (read) => resolved(read, readPlan(read.document, items)));
-  const parts = [...foods, ...packs, ...components, ...plans];
+  const translatable = translatableOf(known, documents, valuesOf(components), valuesOf(plans));
+  const translations = yield* each(ofKind<TranslationDocument>(documents, "translation"), work, (read) =>
+    resolved(read, readTranslation(read.document, translatable)),
+  );
+  const parts = [...foods, ...packs, ...components, ...plans, ...translations];
   const offer = foodOffers(things.foods, known.rows ?? new Map(), mostLooks);
   const languages = new Map(
     documents.map(({ file, document }) => [file, "locale" in document ? languageOf(document.locale) : "en"]),
@@ -104,6 +115,7 @@ export function* resolveInSlices(
     packs: packs.flatMap(({ values }) => values),
     components: components.flatMap(({ values }) => values),
     plans: plans.flatMap(({ values }) => values),
+    translations: translations.flatMap(({ values }) => values),
     publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
     problems: [
       ...repeated(documents),
@@ -112,6 +124,29 @@ export function* resolveInSlices(
       ),
     ],
     documents,
+  };
+}
+
+const valuesOf = <T>(parts: readonly { readonly values: readonly Resolved<T>[] }[]): readonly T[] =>
+  parts.flatMap(({ values }) => values.map(({ value }) => value));
+
+/** What there is to translate: a document goes before what is known of its name. */
+function translatableOf(
+  known: KnownThings,
+  documents: readonly ReadDocument[],
+  components: readonly Component[],
+  plans: readonly Plan[],
+): Translatable {
+  const bySlug = <T extends { readonly slug: string }>(things: readonly T[]): ReadonlyMap<string, T> =>
+    new Map(things.map((each) => [each.slug, each]));
+  const locales = new Map(
+    documents.flatMap(({ document }) => (document.kind === "component" ? [[document.slug, document.locale]] : [])),
+  );
+  return {
+    plans: bySlug([...(known.plans ?? []), ...plans]),
+    components: bySlug([...known.components, ...components]),
+    localeOf: (component) => locales.get(component) ?? null,
+    before: new Map((known.translations ?? []).map((each) => [translationSlug(each), each])),
   };
 }
 

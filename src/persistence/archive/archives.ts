@@ -18,6 +18,7 @@ const ownedTables = [
   "component_drafts",
   "publisher_foods",
   "publisher_packs",
+  "translation_drafts",
   "plans",
   "discarded_drafts",
   "webhooks",
@@ -40,6 +41,7 @@ export function archiveData({ db }: Session): ArchiveData {
         "component_drafts",
         "publisher_foods",
         "publisher_packs",
+        "translation_drafts",
         "plan_drafts",
         "revisions",
         "images",
@@ -142,6 +144,7 @@ const draftTables = {
   COMPONENT: "component_drafts",
   FOOD: "publisher_foods",
   PACKS: "publisher_packs",
+  TRANSLATION: "translation_drafts",
 } as const satisfies Record<Exclude<DraftKind, "PLAN">, string>;
 
 async function dateDraft(db: Db, draft: DraftRef, version: number, updatedAt: Date): Promise<void> {

@@ -43,6 +43,7 @@ const tables = {
   FOOD: "publisher_foods",
   PACKS: "publisher_packs",
   PLAN: "plan_drafts",
+  TRANSLATION: "translation_drafts",
 } as const satisfies Record<DraftKind, string>;
 
 /** Id of its publisher; null: there is none of that version. */

@@ -13,7 +13,7 @@ interface Row extends DraftSummary {
 
 const text = Prisma.sql`text`;
 
-/** Drafts of one publisher: components, then foods, then packs, then plans, each by slug. One statement. */
+/** Drafts of one publisher: components, then foods, then packs, then plans, then translations, each by slug. One statement. */
 export async function draftPage(db: Db, filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>> {
   const page = await readPage<Row, readonly [string, string]>(
     db,
@@ -22,7 +22,7 @@ export async function draftPage(db: Db, filter: DraftFilter, request: PageReques
         { column: Prisma.sql`d.kind`, type: text, descending: false },
         { column: Prisma.sql`d.slug`, type: text, descending: false },
       ],
-      keys: z.tuple([z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN"]), z.string().refine(isStorable)]),
+      keys: z.tuple([z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN", "TRANSLATION"]), z.string().refine(isStorable)]),
       from: draftsOf(filter.publisher),
       where: filter.kind === null ? Prisma.sql`TRUE` : Prisma.sql`d.kind = ${filter.kind}`,
       columns: Prisma.sql`d.kind, d.publisher, d.slug, d.title, d.version, d.updated_at AS "updatedAt",
@@ -51,6 +51,9 @@ function draftsOf(publisher: string): Prisma.Sql {
     SELECT 'PLAN' COLLATE "C", b.slug, p.slug COLLATE "C", d.title, d.version, d.updated_at, d.updated_by
     FROM plan_drafts d JOIN plans p ON p.publisher_id = d.publisher_id AND p.id = d.plan_id
       JOIN publishers b ON b.id = d.publisher_id WHERE ${owner}
+    UNION ALL
+    SELECT 'TRANSLATION' COLLATE "C", b.slug, t.slug COLLATE "C", t.title, t.version, t.updated_at, t.updated_by
+    FROM translation_drafts t JOIN publishers b ON b.id = t.publisher_id WHERE ${owner}
   ) d`;
 }
 

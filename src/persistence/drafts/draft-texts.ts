@@ -9,17 +9,18 @@ export async function draftTexts(db: Db, drafts: readonly DraftRef[]): Promise<r
     .filter(({ publisher, slug }) => isStorable(publisher) && isStorable(slug));
   const keys = JSON.stringify(asked);
   const rows = await db.$queryRaw<(DraftText & { readonly place: number })[]>`
-    SELECT k.place, coalesce(c.version, f.version, s.version, d.version) AS version,
-      coalesce(c.updated_by, f.updated_by, s.updated_by, d.updated_by) AS "updatedBy",
-      coalesce(c.document_text, f.document_text, s.document_text, d.document_text) AS text
+    SELECT k.place, coalesce(c.version, f.version, s.version, t.version, d.version) AS version,
+      coalesce(c.updated_by, f.updated_by, s.updated_by, t.updated_by, d.updated_by) AS "updatedBy",
+      coalesce(c.document_text, f.document_text, s.document_text, t.document_text, d.document_text) AS text
     FROM jsonb_to_recordset(${keys}::jsonb) AS k(place int, kind text, publisher text, slug text)
     JOIN publishers b ON b.slug = k.publisher
     LEFT JOIN component_drafts c ON k.kind = 'COMPONENT' AND c.publisher_id = b.id AND c.slug = k.slug
     LEFT JOIN publisher_foods f ON k.kind = 'FOOD' AND f.publisher_id = b.id AND f.slug = k.slug
     LEFT JOIN publisher_packs s ON k.kind = 'PACKS' AND s.publisher_id = b.id AND s.slug = k.slug
+    LEFT JOIN translation_drafts t ON k.kind = 'TRANSLATION' AND t.publisher_id = b.id AND t.slug = k.slug
     LEFT JOIN plans p ON k.kind = 'PLAN' AND p.publisher_id = b.id AND p.slug = k.slug
     LEFT JOIN plan_drafts d ON d.publisher_id = p.publisher_id AND d.plan_id = p.id
-    WHERE coalesce(c.version, f.version, s.version, d.version) IS NOT NULL`;
+    WHERE coalesce(c.version, f.version, s.version, t.version, d.version) IS NOT NULL`;
   const byPlace = new Map(rows.map(({ place, version, updatedBy, text }) => [place, { version, updatedBy, text }]));
   return drafts.map((_, place) => byPlace.get(place) ?? null);
 }

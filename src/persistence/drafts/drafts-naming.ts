@@ -10,8 +10,8 @@ export async function draftsNaming(
   { kind, publisher, slug }: DraftRef,
   most: number,
 ): Promise<readonly { readonly kind: DraftKind; readonly slug: string }[]> {
-  // Without a publisher's own packs a food goes on being there.
-  if (kind === "PLAN" || kind === "PACKS" || !isStorable(publisher) || !isStorable(slug)) return [];
+  // Without a publisher's own packs a food goes on being there, and without a translation what it translates.
+  if ((kind !== "COMPONENT" && kind !== "FOOD") || !isStorable(publisher) || !isStorable(slug)) return [];
   const names =
     kind === "COMPONENT"
       ? Prisma.sql`l.component = ${slug}`

@@ -95,6 +95,11 @@ export type PublisherFood = Prisma.PublisherFoodModel
  */
 export type PublisherPacks = Prisma.PublisherPacksModel
 /**
+ * Model TranslationDraft
+ * The texts of a plan or a component of the publisher in one more language. Readers get them with the next revision that is published.
+ */
+export type TranslationDraft = Prisma.TranslationDraftModel
+/**
  * Model ComponentRoute
  * 
  */

@@ -83,7 +83,8 @@ export const DraftKind = {
   COMPONENT: 'COMPONENT',
   PLAN: 'PLAN',
   FOOD: 'FOOD',
-  PACKS: 'PACKS'
+  PACKS: 'PACKS',
+  TRANSLATION: 'TRANSLATION'
 } as const
 
 export type DraftKind = (typeof DraftKind)[keyof typeof DraftKind]

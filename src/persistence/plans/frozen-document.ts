@@ -1,4 +1,5 @@
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
+import { frozenTranslations } from "../../domain/plan/translate/texts-of.js";
 import type { Prisma } from "../generated/client.js";
 import { fromJson } from "../sql/json-column.js";
 
@@ -6,11 +7,15 @@ import { fromJson } from "../sql/json-column.js";
 export const documentFormat = 1;
 
 /** The bundle with its components and foods in the order of their slugs: the same content is the same document. */
-export const documentOf = ({ plan, components, foods }: PlanBundle): PlanBundle => ({
-  plan: withoutDates(plan),
-  components: components.toSorted(bySlug),
-  foods: foods.toSorted(bySlug),
-});
+export const documentOf = (bundle: PlanBundle): PlanBundle => {
+  const translations = frozenTranslations(bundle);
+  return {
+    plan: withoutDates(bundle.plan),
+    components: bundle.components.toSorted(bySlug),
+    foods: bundle.foods.toSorted(bySlug),
+    ...(translations.length > 0 && { translations }),
+  };
+};
 
 /** Characters of the JSON that a document was read from. */
 const sizes = new WeakMap<PlanBundle, number>();

@@ -27,7 +27,7 @@ const savedDraft = named(
   "SavedDraft",
   "A draft that was saved.",
   z.object({
-    kind: z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN"]).describe("What it is a draft of."),
+    kind: z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN", "TRANSLATION"]).describe("What it is a draft of."),
     slug: text("Its slug.", 200),
     version: z.number().int().min(1).describe("Its version, to be sent with the next change."),
     publisher: text("Slug of its publisher.", 200),

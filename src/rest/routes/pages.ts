@@ -219,7 +219,8 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     const form = { ...readPlanForm(query), preferred: preferredOf(request) };
     const shown = await page.show(request.params, deps, form, query, links);
     if (shown === null) return missing(request, deps, query, page.refs(request.params, query));
-    return { html: shown.html, status: shown.faulty ? 422 : 200, scripts: page.scripts };
+    const { html, faulty, languages } = shown;
+    return { html, status: faulty ? 422 : 200, scripts: page.scripts, ...(languages && { languages }) };
   };
   const respond = (
     page: AskedPage,

@@ -44,6 +44,7 @@ export type SubjectKind =
   | "FOOD_DRAFT"
   | "PACKS_DRAFT"
   | "PLAN_DRAFT"
+  | "TRANSLATION_DRAFT"
   | "PLAN"
   | "SCHEDULED"
   | "PREVIEW_LINK"

@@ -71,5 +71,6 @@ export async function answerLists(
   const list = await inStage(deps, "shop", () =>
     runInSlices(deps, (work) => shopInSlices(scaled.value, household, today, work)),
   );
-  return ok({ plans, list, reader: showFor(household, first.plan), household, scaled: scaled.value, rules });
+  const shown = plans.map((plan, at) => ({ ...plan, bundle: scaled.value[at]?.bundle ?? plan.bundle }));
+  return ok({ plans: shown, list, reader: showFor(household, first.plan), household, scaled: scaled.value, rules });
 }

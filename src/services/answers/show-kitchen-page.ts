@@ -4,6 +4,7 @@ import { cookPageInSlices, type KitchenPageInput } from "../../exports/page/cook
 import { faultPage } from "../../exports/page/fault-page.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import { fridgePage, labelsPage } from "../../exports/page/print-pages.js";
+import { languagesOf } from "../../exports/words/languages-of.js";
 import { wordsFor } from "../../exports/words/words-for.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { answerFor } from "./answer-plan.js";
@@ -44,7 +45,8 @@ export async function showKitchenPage(
   if (!answer.ok) return faulty(answer.problems);
   const html = await runInSlices(deps, () => pages[page]({ answer: answer.value, form, links }));
   countWritten(deps, html);
-  return { faulty: false, html };
+  const { reader, scaled } = answer.value;
+  return { faulty: false, html, languages: languagesOf(reader, scaled.bundle) };
 
   function faulty(problems: readonly Problem[]): ShownPage {
     const words = wordsFor(localeFor(asked, locale));

@@ -3,6 +3,7 @@ import { listPageInSlices, type ListedPlan } from "../../exports/page/list-page.
 import { faultPage } from "../../exports/page/fault-page.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import { wordsFor } from "../../exports/words/words-for.js";
+import { languagesOf } from "../../exports/words/languages-of.js";
 import { answerLists, type ComputedLists } from "./answer-lists.js";
 import { stateAllergens } from "./state-contents.js";
 import { runInSlices } from "../time-slices.js";
@@ -66,7 +67,8 @@ export async function showListPage(
   const html = await runInSlices(deps, () =>
     listPageInSlices({ plans, list, reader, household, labels, links, others: more }),
   );
-  return { faulty: false, html };
+  const languages = [...new Set(plans.flatMap(({ bundle }) => languagesOf(reader, bundle)))];
+  return { faulty: false, html, languages };
 
   function faulty(problems: readonly Problem[]): ShownPage {
     const words = wordsFor(localeFor(asked, own));

@@ -1,7 +1,9 @@
 import type { Problem } from "../../domain/problem.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import type { PlanForm } from "../../exports/page/form/plan-form.js";
+import { languagesOf } from "../../exports/words/languages-of.js";
 import { planPageInSlices } from "../../exports/page/plan-page.js";
+import { inLanguage } from "../../domain/plan/translate/in-language.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
@@ -26,6 +28,8 @@ export interface ShownPage {
   readonly html: string;
   /** The form could not be worked out; the page says why. */
   readonly faulty: boolean;
+  /** BCP 47 tags of the languages that it is in; left out: nobody computed it. */
+  readonly languages?: readonly string[];
 }
 
 /** The page of a published plan as a form asks for it; null: there is none of that name or number. */
@@ -49,7 +53,7 @@ export async function showPlanPage(
   const html = await runInSlices(deps, () =>
     planPageInSlices({
       publication,
-      bundle: published.bundle,
+      bundle: inLanguage(published.bundle, asked.household.locale ?? null),
       form,
       diets,
       answer: computed.ok ? computed.value : null,
@@ -60,5 +64,7 @@ export async function showPlanPage(
     }),
   );
   countWritten(deps, html);
-  return { faulty: !computed.ok, html };
+  if (!computed.ok) return { faulty: true, html };
+  const { reader, scaled } = computed.value;
+  return { faulty: false, html, languages: languagesOf(reader, scaled.bundle) };
 }

@@ -28,9 +28,10 @@ const draftFolders = {
   FOOD: "food",
   PACKS: "packs",
   PLAN: "plan",
+  TRANSLATION: "translation",
 } as const satisfies Record<DraftKind, string>;
 
-const draftKinds: readonly DraftKind[] = ["COMPONENT", "FOOD", "PACKS", "PLAN"];
+const draftKinds: readonly DraftKind[] = ["COMPONENT", "FOOD", "PACKS", "PLAN", "TRANSLATION"];
 
 export const fileNames = {
   manifest: "manifest.json",
@@ -54,7 +55,7 @@ const slug = "[a-z0-9]+(?:-[a-z0-9]+)*";
 
 /** Every name that an archive may have. Anything else, such as a path that leads out of a folder, is refused. */
 const knownName = new RegExp(
-  `^(?:manifest|publisher|discarded|webhooks|feeds|scheduled)\\.json$|^scheduled/${slug}\\.json$|^drafts/(?:component|food|packs|plan)/${slug}\\.(?:draft\\.json|json|yaml)$|^plans/${slug}/[1-9][0-9]{0,8}(?:\\.revision)?\\.json$|^images/[0-9a-f]{64}(?:\\.json|/(?:original|[1-9][0-9]{0,4})\\.(?:avif|webp|jpeg|png))$`,
+  `^(?:manifest|publisher|discarded|webhooks|feeds|scheduled)\\.json$|^scheduled/${slug}\\.json$|^drafts/(?:component|food|packs|plan|translation)/${slug}\\.(?:draft\\.json|json|yaml)$|^plans/${slug}/[1-9][0-9]{0,8}(?:\\.revision)?\\.json$|^images/[0-9a-f]{64}(?:\\.json|/(?:original|[1-9][0-9]{0,4})\\.(?:avif|webp|jpeg|png))$`,
 );
 
 export const isKnownName = (name: string): boolean => name.length <= 300 && knownName.test(name);
@@ -126,7 +127,13 @@ export const imageFileSchema = z.strictObject({
 });
 
 export const discardedFileSchema = z
-  .array(z.strictObject({ kind: z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN"]), slug: z.string().max(200), version }))
+  .array(
+    z.strictObject({
+      kind: z.enum(["COMPONENT", "FOOD", "PACKS", "PLAN", "TRANSLATION"]),
+      slug: z.string().max(200),
+      version,
+    }),
+  )
   .max(100_000);
 
 const webhookKinds = [

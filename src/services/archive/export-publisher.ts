@@ -3,7 +3,13 @@ import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
 import { canonicalJson } from "../../persistence/sql/canonical-json.js";
 import { mayUse, requireScope, type Caller } from "../access/actor.js";
 import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
-import { componentDocument, foodDocument, packsDocument, planDocument } from "../drafts/draft-document.js";
+import {
+  componentDocument,
+  foodDocument,
+  packsDocument,
+  planDocument,
+  translationDocument,
+} from "../drafts/draft-document.js";
 import { feedSettingsSchema } from "../imports/feeds/feed-settings.js";
 import { write } from "../write.js";
 import { sha256, type ArchiveEntry } from "./archive-entry.js";
@@ -125,6 +131,10 @@ async function readDraft(
   if (kind === "COMPONENT") {
     const [draft] = await data.components.drafts([name]);
     return draft ? { ...marks(draft), document: componentDocument(draft) } : null;
+  }
+  if (kind === "TRANSLATION") {
+    const [draft] = await data.translations.drafts([name]);
+    return draft ? { ...marks(draft), document: translationDocument(draft) } : null;
   }
   const table = kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
   const [[draft], [published]] = await Promise.all([table.drafts([name]), table.published([name])]);

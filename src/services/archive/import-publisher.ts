@@ -164,6 +164,7 @@ async function storeDraft(data: Deps["data"], publisher: string, draft: Archived
   const writing = { document: draft.document, by };
   if (draft.kind === "PLAN") await data.plans.saveDraft(draft.value, null, writing);
   else if (draft.kind === "COMPONENT") await data.components.saveDraft(publisher, draft.value, null, writing);
+  else if (draft.kind === "TRANSLATION") await data.translations.saveDraft(publisher, draft.value, null, writing);
   else {
     const table = draft.kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
     await table.saveDraft(publisher, draft.value, null, writing);

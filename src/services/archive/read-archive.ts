@@ -3,8 +3,14 @@ import type { Food } from "../../domain/model/food.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
+import { translationSlug, type Translation } from "../../domain/model/translation.js";
 import { frozenFoodSchema } from "../../exports/json/frozen-food.js";
-import { frozenBundleSchema, frozenComponentSchema, frozenPlanSchema } from "../../exports/json/frozen-plan.js";
+import {
+  frozenBundleSchema,
+  frozenComponentSchema,
+  frozenPlanSchema,
+  savedTranslationSchema,
+} from "../../exports/json/frozen-plan.js";
 import { publisherSchema } from "../../imports/documents/schemas/publisher-schema.js";
 import type { ArchivedRevision } from "../../persistence/archive/archive-data.js";
 import { canonicalJson } from "../../persistence/sql/canonical-json.js";
@@ -23,6 +29,7 @@ export type ArchivedDraft = {
 } & (
   | { readonly kind: "PLAN"; readonly value: Plan }
   | { readonly kind: "COMPONENT"; readonly value: Component }
+  | { readonly kind: "TRANSLATION"; readonly value: Translation }
   | { readonly kind: "FOOD" | "PACKS"; readonly value: Food; readonly published: Food | null }
 );
 
@@ -64,6 +71,11 @@ export async function readDraft(
   if (kind === "COMPONENT") {
     named(shaped(file, frozenComponentSchema, read.value));
     return { ...marks, kind, value: read.value as Component };
+  }
+  if (kind === "TRANSLATION") {
+    const value = shaped(file, savedTranslationSchema, read.value);
+    named({ slug: translationSlug(value) });
+    return { ...marks, kind, value: read.value as Translation };
   }
   named(shaped(file, frozenFoodSchema, read.value));
   const published = read.published ?? null;

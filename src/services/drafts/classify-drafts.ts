@@ -35,6 +35,7 @@ export async function classifyDrafts(
   const verdicts: Verdict[] = [];
   const file: FileSoFar = {
     components: new Map(),
+    plans: new Map(),
     foods: new Map(),
     aside: new Set(),
     moved: new Set(),
@@ -85,6 +86,7 @@ async function* batches(rows: AsyncIterable<DraftRow>): AsyncGenerator<readonly 
 interface FileSoFar {
   readonly components: Map<string, ReadDocument>;
   readonly foods: Map<string, ReadDocument>;
+  readonly plans: Map<string, ReadDocument>;
   readonly movedFoods: Set<string>;
   readonly aside: Set<string>;
   readonly moved: Set<string>;
@@ -106,7 +108,7 @@ async function judgeText(
   deps: RuleDeps & Sliced,
   publisher: string,
   text: NewText,
-  { components, foods, aside }: FileSoFar,
+  { components, foods, plans, aside }: FileSoFar,
   isThere: boolean,
   answeredFor: boolean,
 ): Promise<Verdict> {
@@ -115,7 +117,13 @@ async function judgeText(
     const problems = missing.map((component): Problem => ({ code: "COMPONENT_SET_ASIDE", path: [], component }));
     return { kind: "QUARANTINED", problems, offer: null };
   }
-  const written = [...reached(text.read, components), text.read];
+  const { document } = text.read;
+  const plan = document.kind === "translation" && document.of.kind === "PLAN" ? plans.get(document.of.slug) : undefined;
+  const written = [
+    ...(plan === undefined ? [] : [...reached(plan, components), plan]),
+    ...reached(text.read, components),
+    text.read,
+  ];
   const named = referencedSlugs(written.map(({ document }) => document)).foods;
   const documents = [...named.flatMap((slug) => foods.get(slug) ?? []), ...written];
   const { actor } = importCaller("file");
@@ -133,7 +141,8 @@ async function judgeText(
 }
 
 function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
-  const { components, foods, aside, moved, movedFoods } = file;
+  const { components, foods, plans, aside, moved, movedFoods } = file;
+  if (text.draft === "PLAN" && kind !== "QUARANTINED") plans.set(text.slug, text.read);
   if (text.draft === "FOOD" && kind !== "QUARANTINED") {
     foods.set(text.slug, text.read);
     if (kind !== "UNCHANGED") movedFoods.add(text.slug);

@@ -81,7 +81,7 @@ async function readPiece(
       problems.push({
         code: "BAD_SHAPE",
         path: ["kind"],
-        expected: "component | food | packs | plan",
+        expected: "component | food | packs | plan | translation",
         got: "publisher",
         place: { file: fileName, ...place(["kind"], "VALUE") },
       });
@@ -120,7 +120,9 @@ function arrange(entries: readonly Entry[]): number {
     waiting = goesOn ? waiting.filter(({ level: given }) => given === 0) : [];
   }
   for (const entry of entries) if (entry.name?.startsWith("plan ") === true) entry.level = level;
-  return level + 1;
+  // Last, when all that they translate is there.
+  for (const entry of entries) if (entry.name?.startsWith("translation ") === true) entry.level = level + 1;
+  return level + 2;
 }
 
 function rowOf({ read, problems }: PieceRead, { line, text }: DocumentPiece, isLast: boolean): DraftRow {

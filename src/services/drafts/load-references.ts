@@ -9,6 +9,7 @@ import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { findFood } from "../../domain/quantity/food-name.js";
 import type { RowsByWords } from "../../imports/documents/lines/offer-foods.js";
+import { loadTranslated } from "./load-translated.js";
 import { gatherComponents } from "../plans/gather-components.js";
 import { findCatalogueFoods } from "../foods/find-catalogue-foods.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
@@ -54,7 +55,8 @@ export async function loadReferences(
     inherited(isShared(actor, food) ? food : (asOwn(publisher, food, bases) ?? food)),
   );
   const codes = await listsOfToday(deps, numbersIn(read));
-  const known = { foods: found, components, inherit, bases, codes, publisher };
+  const translated = await loadTranslated(deps, publisher, documents, components);
+  const known = { foods: found, components, inherit, bases, codes, publisher, ...translated };
   const slugs = new Set([...found, ...written].map(({ slug }) => slug));
   // What is no slug may be a name.
   const called = [...texts, ...named.foods.filter((food) => !slugs.has(food))];

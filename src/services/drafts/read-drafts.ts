@@ -1,7 +1,9 @@
 import type { Food } from "../../domain/model/food.js";
+import { translationSlug, type Translation } from "../../domain/model/translation.js";
+import { textName } from "../../domain/plan/check/check-translations.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
-import { componentDocument, foodDocument, packsDocument, planDocument } from "./draft-document.js";
+import { componentDocument, foodDocument, packsDocument, planDocument, translationDocument } from "./draft-document.js";
 
 /** A draft with the text its writer wrote. */
 export interface DraftRead extends DraftSummary {
@@ -11,6 +13,16 @@ export interface DraftRead extends DraftSummary {
 /** A food is listed under its first name. */
 const titled = (draft: Draft<Food> | null) =>
   draft && { ...draft, value: { ...draft.value, title: draft.value.names[0]?.one ?? draft.value.slug } };
+
+/** A translation is listed under the title that it gives. */
+const called = (draft: Draft<Translation> | null) =>
+  draft && {
+    ...draft,
+    value: {
+      ...draft.value,
+      title: draft.value.texts.find(({ path }) => textName(path) === "title")?.text ?? translationSlug(draft.value),
+    },
+  };
 
 /** Drafts in the order asked for, null where there is none; one read for each kind. @throws NotAllowed if one of them is not the actor's to read */
 export async function readDrafts(
@@ -42,6 +54,11 @@ export async function readDrafts(
   if (packs.length > 0) {
     const drafts = await data.publisherPacks.drafts(packs);
     note(packs, drafts.map(titled), packsDocument);
+  }
+  const translations = refs.filter(({ kind }) => kind === "TRANSLATION");
+  if (translations.length > 0) {
+    const drafts = await data.translations.drafts(translations);
+    note(translations, drafts.map(called), translationDocument);
   }
   if (plans.length > 0) note(plans, await data.plans.drafts(plans), planDocument);
   if (components.length > 0) note(components, await data.components.drafts(components), componentDocument);

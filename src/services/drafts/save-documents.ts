@@ -1,4 +1,5 @@
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
+import { translationSlug } from "../../domain/model/translation.js";
 import { checkDocumentsInSlices } from "../../imports/documents/checks/check-documents.js";
 import { checkFoodsKeeping } from "../../imports/documents/checks/check-food-keeping.js";
 import { documentFormat } from "../../imports/documents/document-format.js";
@@ -119,7 +120,13 @@ export async function saveTexts(
 }
 
 /** What each kind of document is a draft of; a publisher's own is in force at once. */
-export const draftKinds = { component: "COMPONENT", food: "FOOD", packs: "PACKS", plan: "PLAN" } as const;
+export const draftKinds = {
+  component: "COMPONENT",
+  food: "FOOD",
+  packs: "PACKS",
+  plan: "PLAN",
+  translation: "TRANSLATION",
+} as const;
 
 /** Foods of the operator are no drafts. */
 const draftNames = (
@@ -135,7 +142,7 @@ const draftNames = (
 async function saveResolved(
   data: Data,
   publisher: string,
-  { foods, packs, components, plans, publishers }: DocumentsResolved,
+  { foods, packs, components, plans, publishers, translations }: DocumentsResolved,
   expected: readonly ExpectedDraft[],
   actor: Actor,
 ): Promise<Written<SavedDocuments>> {
@@ -170,6 +177,12 @@ async function saveResolved(
     const before = versionOf("PLAN", value.slug);
     const version = await data.plans.saveDraft(value, before, writing(read));
     saved.push({ kind: "PLAN", slug: value.slug, before, version });
+  }
+  for (const { value, read } of translations) {
+    const slug = translationSlug(value);
+    const before = versionOf("TRANSLATION", slug);
+    const version = await data.translations.saveDraft(publisher, value, before, writing(read));
+    saved.push({ kind: "TRANSLATION", slug, before, version });
   }
   const subject: readonly AuditSubject[] = [
     ...shared.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),

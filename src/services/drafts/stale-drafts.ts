@@ -55,7 +55,7 @@ export function staleDrafts(
           {
             code: "BAD_SHAPE",
             path: [...path, "expected", index],
-            expected: "a component, food, packs or plan among the documents",
+            expected: "a component, food, packs, plan or translation among the documents",
             got: `the ${each.kind.toLowerCase()} ${each.slug}`,
           },
         ],

@@ -146,7 +146,9 @@ async function draftNow(data: Data, publisher: string, { draft, slug }: NewText)
         ? await data.publisherFoods.drafts([name])
         : draft === "PACKS"
           ? await data.publisherPacks.drafts([name])
-          : await data.components.drafts([name]);
+          : draft === "TRANSLATION"
+            ? await data.translations.drafts([name])
+            : await data.components.drafts([name]);
   if (!found) return null;
   const { version, updatedBy, value, document } = found;
   return { version, updatedBy, value, document };

@@ -1,5 +1,7 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
+import { translationSlug, type TranslatedThing, type Translation } from "../../domain/model/translation.js";
+import { withTranslations } from "../../domain/plan/translate/texts-of.js";
 import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/compile/plan-bundle.js";
 import type { NamedFinding, PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Path, Problem, TextPlace } from "../../domain/problem.js";
@@ -9,7 +11,7 @@ import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { locatePath, type ResolvedValues } from "../../imports/documents/yaml/locate-problem.js";
 import { readDocumentsInSlices, type ReadDocument } from "../../imports/documents/read-documents.js";
 import type { Data, Draft, DraftDocument, OwnedSlug } from "../deps.js";
-import { componentDocument, planDocument } from "../drafts/draft-document.js";
+import { componentDocument, planDocument, translationDocument } from "../drafts/draft-document.js";
 import { gatherComponents } from "./gather-components.js";
 import { mostProblems } from "../../domain/first-problems.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
@@ -19,6 +21,7 @@ import { findFoodsOf } from "../foods/find-foods-of.js";
 export interface GatheredPlan {
   readonly draft: Draft<Plan>;
   readonly components: readonly Draft<Component>[];
+  readonly translations: readonly Draft<Translation>[];
   readonly bundle: PlanBundle;
 }
 
@@ -31,13 +34,23 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
   const values = components.map(({ value }) => value);
   const slugs = [...new Set(foodsIn([...lines, ...values.flatMap(linesOfComponent)]))];
   const foods = await findFoodsOf(data, name.publisher, slugs);
+  const bundle = bundleOf(
+    draft.value,
+    values,
+    foods.filter((food) => food !== null),
+  );
+  const things: readonly TranslatedThing[] = [
+    { kind: "PLAN", slug: name.slug },
+    ...values.map(({ slug }) => ({ kind: "COMPONENT" as const, slug })),
+  ];
+  const translations = await data.translations.of(name.publisher, things);
   return {
     draft,
     components,
-    bundle: bundleOf(
-      draft.value,
-      values,
-      foods.filter((food) => food !== null),
+    translations,
+    bundle: withTranslations(
+      bundle,
+      translations.map(({ value }) => value),
     ),
   };
 }
@@ -51,9 +64,10 @@ export async function placesIn(
   readonly finding: (finding: NamedFinding) => PlacedFinding;
 }> {
   const { draft } = gathered;
-  const { plan, components } = await readBack(paced, gathered);
+  const { plan, components, translations } = await readBack(paced, gathered);
   const resolved: ResolvedValues = {
     foods: [],
+    translations: translations.flatMap(({ value, read }) => (read === null ? [] : [{ value, read }])),
     components: components.flatMap(({ value, read }) => (read === null ? [] : [{ value, read }])),
     plans: plan === null ? [] : [{ value: draft.value, read: plan }],
   };
@@ -85,7 +99,7 @@ export async function unknownCodesIn(
 }
 
 /** Its drafts as they are written; null: this version of the program reads the text no more; then nothing can be shown in it. */
-async function readBack(paced: Sliced, { draft, components }: GatheredPlan) {
+async function readBack(paced: Sliced, { draft, components, translations }: GatheredPlan) {
   const readOne = async ({ text }: DraftDocument, file: string): Promise<ReadDocument | null> => {
     const { documents } = await runInSlices(paced, (work) => readDocumentsInSlices(text, file, mostProblems, work));
     return documents[0] ?? null;
@@ -94,5 +108,10 @@ async function readBack(paced: Sliced, { draft, components }: GatheredPlan) {
   const read: { readonly value: Component; readonly read: ReadDocument | null }[] = [];
   for (const each of components)
     read.push({ value: each.value, read: await readOne(componentDocument(each), `component ${each.value.slug}`) });
-  return { plan, components: read };
+  const translated: { readonly value: Translation; readonly read: ReadDocument | null }[] = [];
+  for (const each of translations) {
+    const file = `translation ${translationSlug(each.value)}`;
+    translated.push({ value: each.value, read: await readOne(translationDocument(each), file) });
+  }
+  return { plan, components: read, translations: translated };
 }

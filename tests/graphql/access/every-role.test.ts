@@ -95,6 +95,7 @@ const rows: Readonly<Record<string, Row>> = {
   planDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   componentDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   foodDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
+  translationDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   packsDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   compare: { access: { own: "READ_DRAFTS" }, asks: draft },
   checkDraft: { access: { own: "READ_DRAFTS" }, asks: draft },

@@ -4,13 +4,19 @@ import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
 import { readVersions } from "../read-versions.js";
 
-const kinds = { food: "FOOD", packs: "PACKS", component: "COMPONENT", plan: "PLAN" } as const;
+const kinds = {
+  food: "FOOD",
+  packs: "PACKS",
+  component: "COMPONENT",
+  plan: "PLAN",
+  translation: "TRANSLATION",
+} as const;
 type Kind = keyof typeof kinds;
 
 export const addDiscard: AddCommand = (program, run) => {
   withService(program.command("discard"))
     .description("delete a draft, such as one of the publisher's own foods; published plans stay as they are")
-    .argument("<kind>", "food, packs, component or plan")
+    .argument("<kind>", "food, packs, component, plan or translation")
     .argument("<publisher/slug>", "the draft")
     .action((kind: string, name: string, options: ServiceOptions) =>
       run("discard", options, () => discard(kind, name, options)),
@@ -18,7 +24,8 @@ export const addDiscard: AddCommand = (program, run) => {
 };
 
 async function discard(word: string, name: string, options: ServiceOptions): Promise<Outcome> {
-  if (!Object.hasOwn(kinds, word)) throw usage(`The kind must be food, packs, component or plan, not "${word}".`);
+  if (!Object.hasOwn(kinds, word))
+    throw usage(`The kind must be food, packs, component, plan or translation, not "${word}".`);
   const kind = kinds[word as Kind];
   const { publisher, slug } = planName(name);
   const { discarded, problems } = await asking(options, async (service) => {

@@ -1,5 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { thingOfTranslation } from "../../../domain/model/translation.js";
 import { slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countNoun } from "../count-noun.js";
@@ -17,7 +18,7 @@ interface PullOptions extends ServiceOptions {
 export const addPull: AddCommand = (program, run) => {
   withService(program.command("pull"))
     .description(
-      "write the drafts of a plan, its components and its publisher's own foods to files, exactly as they were saved, with their pictures",
+      "write the drafts of a plan, its components, their translations and its publisher's own foods to files, exactly as they were saved, with their pictures",
     )
     .argument("<publisher/slug>", "the plan")
     .option("--to <folder>", "folder to write to", ".")
@@ -93,7 +94,8 @@ async function pull(service: RemoteService, name: string, options: PullOptions):
 
 /** Slugs come from the service: one that leads out of the folder is not written. */
 function fileName({ kind, slug, format }: DraftText): string {
-  if (!slugSchema.safeParse(slug).success) {
+  const named = kind === "TRANSLATION" ? thingOfTranslation(slug)?.slug : slug;
+  if (!slugSchema.safeParse(named).success) {
     throw new CommandFailed(
       exitCodes.unreachable,
       "NOT_A_SERVICE",

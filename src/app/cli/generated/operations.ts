@@ -111,7 +111,9 @@ export type DraftKind =
   /** Packs and prices that the publisher adds to a food. */
   | 'PACKS'
   /** A plan. */
-  | 'PLAN';
+  | 'PLAN'
+  /** The texts of a plan or a component in another language. */
+  | 'TRANSLATION';
 
 /** Version of a draft that its writer read. */
 export type ExpectedDraftInput = {
@@ -185,7 +187,17 @@ export type FindingCode =
   /** Something bakes without a temperature. */
   | 'OVEN_WITHOUT_TEMPERATURE'
   /** The session is longer than promised. */
-  | 'SESSION_TOO_LONG';
+  | 'SESSION_TOO_LONG'
+  /** Texts of the plan are not translated; readers get them in the plan's own language. */
+  | 'TRANSLATION_INCOMPLETE'
+  /** A text and its translation have different links. */
+  | 'TRANSLATION_LINKS'
+  /** A translation has other numbers than its original; the message has those of both. */
+  | 'TRANSLATION_NUMBERS'
+  /** Texts were translated that are gone. */
+  | 'TRANSLATION_ORPHANED'
+  /** Texts changed after they were translated. */
+  | 'TRANSLATION_OUTDATED';
 
 /** How serious a finding is. */
 export type FindingSeverity =
@@ -330,6 +342,10 @@ export type ProblemCode =
   | 'STEPS_IN_A_CIRCLE'
   /** More than the limit. */
   | 'TOO_LARGE'
+  /** A translation of a text that the plan or component does not have; the message offers the nearest. */
+  | 'TRANSLATES_NOTHING'
+  /** A translation has other numbers than its original; the message has those of both. */
+  | 'TRANSLATION_NUMBERS'
   /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
   | 'UNKNOWN_CODE'
   /** There is no such component. */
@@ -579,6 +595,14 @@ export type FoodDraftTextQueryVariables = Exact<{
 
 
 export type FoodDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+
+export type TranslationDraftTextQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+}>;
+
+
+export type TranslationDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type PacksDraftTextQueryVariables = Exact<{
   publisher: string;
@@ -979,6 +1003,19 @@ export const FoodDraftTextDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<FoodDraftTextQuery, FoodDraftTextQueryVariables>;
+export const TranslationDraftTextDocument = new TypedDocumentString(`
+    query TranslationDraftText($publisher: String!, $slug: String!) {
+  draft: translationDraft(publisher: $publisher, slug: $slug) {
+    kind
+    slug
+    version
+    document {
+      text
+      format
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<TranslationDraftTextQuery, TranslationDraftTextQueryVariables>;
 export const PacksDraftTextDocument = new TypedDocumentString(`
     query PacksDraftText($publisher: String!, $slug: String!) {
   draft: packsDraft(publisher: $publisher, slug: $slug) {

@@ -10,6 +10,7 @@ import { runToEnd, type InSlices } from "../../counted-work.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";
+import { checkLanguages } from "./check-translations.js";
 import { checkCount, checkMeasured, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";
 import { compileLine } from "../compile/compile-line.js";
 import type { LineContext } from "../compile/line-context.js";
@@ -258,6 +259,7 @@ function* findProblems(bundle: PlanBundle): InSlices<readonly Problem[]> {
     ...componentFaults,
     ...meals,
     ...made,
+    ...checkLanguages(bundle),
     ...graph.cycles.map((cycle): Problem => ({ code: "COMPONENT_CYCLE", path: ["components", cycle[0] ?? ""], cycle })),
     ...graph.unreached.map((component): Problem => ({
       code: "COMPONENT_NOT_REACHED",

@@ -10,6 +10,7 @@ import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
 import { checkOvens } from "./check-ovens.js";
 import { checkMealSteps, checkSessionSteps } from "./check-session-steps.js";
+import { checkTranslations } from "./check-translations.js";
 import { coldRuleOf } from "./cold-rule.js";
 import type { Finding } from "./finding.js";
 import { lineContext } from "../compile/line-context.js";
@@ -163,5 +164,6 @@ export function checkPlan(plan: PlanToCheck): readonly Finding[] {
     ...checkChilling(plan.scaled, plan.rules.classes),
     ...keeping(plan),
     ...cautions(plan),
+    ...checkTranslations(plan.scaled.bundle),
   ];
 }

@@ -62,6 +62,24 @@ export type Finding =
           }
         | { readonly code: "CAUTION_NOT_NAMED"; readonly subject: string; readonly caution: string }
         | { readonly code: "CAUTION_UNKNOWN"; readonly subject: string; readonly caution: string }
+        | {
+            readonly code: "TRANSLATION_INCOMPLETE";
+            /** BCP 47 tag. */
+            readonly language: string;
+            readonly translated: number;
+            readonly total: number;
+            /** The first of those that are missing. */
+            readonly texts: readonly string[];
+          }
+        /** Their originals were changed, or are gone. `texts`: the first of `count`. */
+        | {
+            readonly code: "TRANSLATION_OUTDATED" | "TRANSLATION_ORPHANED";
+            readonly language: string;
+            readonly count: number;
+            readonly texts: readonly string[];
+          }
+        /** Addresses that only one of a text and its translation leads to. */
+        | { readonly code: "TRANSLATION_LINKS"; readonly language: string; readonly links: readonly string[] }
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }
       ));
 

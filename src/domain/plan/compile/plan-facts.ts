@@ -24,6 +24,7 @@ export type FactKind =
   | "EQUIPMENT"
   | "CREDIT"
   | "LICENCE"
+  | "TRANSLATION"
   | "MEAL"
   | "DAY"
   | "MEAL_TIME"
@@ -64,7 +65,14 @@ const fact = (kind: FactKind, path: Path, text: string | number, exact: string =
 
 /** Everything a plan tells its readers, each thing once. */
 export function planFacts(computed: ComputedPlan): readonly PlanFact[] {
-  return [...head(computed), ...meals(computed), ...components(computed), ...needs(computed), ...told(computed)];
+  return [
+    ...head(computed),
+    ...meals(computed),
+    ...components(computed),
+    ...needs(computed),
+    ...told(computed),
+    ...translated(computed),
+  ];
 }
 
 function head({ scaled: { bundle } }: ComputedPlan): readonly PlanFact[] {
@@ -194,3 +202,12 @@ const baseUnits = { MASS: "g", VOLUME: "ml", COUNT: "pieces" } as const;
 
 const exactAmount = ({ dimension, low, high }: BaseAmount): string =>
   `${[...new Set([exactNumber(low), exactNumber(high)])].join("–")} ${baseUnits[dimension]}`;
+
+/** Every text in another language, once. */
+const translated = ({ scaled: { bundle } }: ComputedPlan): readonly PlanFact[] =>
+  (bundle.translations ?? []).flatMap(({ of, language, texts }) =>
+    texts.map(({ path, text }) => {
+      const before = of.kind === "PLAN" ? [] : ["components", of.slug];
+      return fact("TRANSLATION", ["translations", language, ...before, ...path], text);
+    }),
+  );

@@ -52,7 +52,7 @@ export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): In
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
     kind: "cook",
     script: "cook",
-    main: markup`<header class="front"><h1${writersLanguage(book)}>${plan.title}</h1>
+    main: markup`<header class="front"><h1${writersLanguage(plan.title, book)}>${plan.title}</h1>
 <div class="onward">${back}</div></header>
 <ol class="cooking" id="cooking"${attributes({
       "data-place": `${named.publisher}/${named.slug} ${publication.revision} ${scaled.servings} ${steps.length}`,
@@ -93,7 +93,7 @@ function beforeMarkup(view: PlanView, steps: readonly CookStep[], dishes: number
   return markup`<li class="step" id="start"><h2>${words.beforeYouStart}</h2>
 ${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time: minutesText(first.session.totalMinutes), busy: minutesText(first.session.handsOnMinutes) })}</p>`}
 ${days.length > 1 && markup`<p>${book.words.overDays({ sessions: days.length })}</p>`}
-${evening.map(({ of, text }) => markup`<p class="flag"><b>${book.words.eveningBefore}</b>: ${inWritersLanguage(`${of.title}. ${text}`, book)}</p>`)}
+${evening.map(({ of, text }) => markup`<p class="flag"><b>${book.words.eveningBefore}</b>: ${inWritersLanguage(of.title, book)}. ${inWritersLanguage(text, book)}</p>`)}
 <p>${words.readyLines}</p>
 ${
   appliances.length > 0 &&
@@ -124,7 +124,7 @@ function stepMarkup(step: CookStep, at: number, all: number, view: PlanView): Co
   const parts = task.load !== null && lines.length > 0 && task.load.of > 1;
   return markup`<li class="step" id="step-${at + 1}">
 <p class="progress">${progress.join(" · ")}</p>
-<h2${writersLanguage(book)}>${task.of.title}</h2>
+<h2${writersLanguage(task.of.title, book)}>${task.of.title}</h2>
 <p class="do">${taskWords(task, view)}</p>
 ${linesMarkup(lines, book)}
 ${parts && markup`<p class="quiet">${words.forAllParts}</p>`}

@@ -89,10 +89,10 @@ export function formChoices(
         title: inWritersLanguage(title, book),
         ways: [
           { value: `${slug}:as-written`, text: words.plainlyAsWritten },
-          ...routes.map(({ name, kind }) => ({
+          ...routes.map(({ name, called = name, kind }) => ({
             value: `${slug}:${name}`,
-            text: kind === "BUY" ? words.boughtWay({ name }) : name,
-            language: book.textLanguage,
+            text: kind === "BUY" ? words.boughtWay({ name: called }) : called,
+            language: book.languageOf(called),
           })),
         ],
       })),
@@ -105,7 +105,7 @@ export function formChoices(
         })),
       ...components.map(({ slug, title }) => ({
         ...{ value: `component/${slug}`, text: title },
-        language: book.textLanguage,
+        language: book.languageOf(title),
       })),
     ].toSorted(byText(locale)),
   };

@@ -42,7 +42,7 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView, ways: Content)
       : [
           saidWith(
             (name) => (route.kind === "BUY" ? words.bought({ name }) : words.otherWay({ name })),
-            inWritersLanguage(route.name, book),
+            inWritersLanguage(route.called ?? route.name, book),
           ),
         ]),
   ];

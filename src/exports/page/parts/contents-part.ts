@@ -25,7 +25,7 @@ export function contentsPart(view: PlanView): Content {
         const own = meals.get(meal.slug);
         return (
           own !== undefined && [
-            markup`<h3${writersLanguage(book)}>${meal.title}</h3>`,
+            markup`<h3${writersLanguage(meal.title, book)}>${meal.title}</h3>`,
             statementMarkup(own.allergens, book),
           ]
         );

@@ -32,7 +32,7 @@ export function editionPart(
       markup`<p>${version}, <time datetime="${publishedAt.toISOString()}">${words.published({ date })}</time>. <a href="${revisionPath(named, revision, shared)}">${words.sameForEver}</a>.</p>`,
       changeNote !== null && markup`<p>${words.whatChanged({ note: changeNote })}</p>`,
       markup`<p>${words.saveOrSend}: ${otherForms(named, shared, book)}</p>`,
-      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi${writersLanguage(book)}>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
+      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi${writersLanguage(plan.title, book)}>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
       markup`<p class="quiet address">${words.fingerprint({ hash: checksum })}</p>`,
     ],
     version,

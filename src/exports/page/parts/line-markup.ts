@@ -22,7 +22,7 @@ export function lineMarkup(scaled: ScaledLine, book: NameBook): Content {
 
 /** Of the name of what it takes. */
 const languageOf = ({ item }: ScaledLine, book: NameBook): string | null =>
-  item.kind === "COMPONENT" ? book.textLanguage : book.foodLanguage(item.food);
+  item.kind === "COMPONENT" ? book.languageOf(book.component(item.component)) : book.foodLanguage(item.food);
 
 const detailMarkup = ({ text, isWriters, inPlaceOf }: LineWords["details"][number], book: NameBook): Content =>
   inPlaceOf !== undefined

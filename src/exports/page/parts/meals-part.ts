@@ -35,7 +35,7 @@ function mealMarkup(scaled: ScaledMeal, view: PlanView): Content {
     keepsText(meal.slug, view),
   ].filter((fact) => fact !== null);
   return markup`<li class="card" id="meal-${meal.slug}">
-${picturePart({ image: meal.image, language: book.textLanguage, publisher: view.answer.publication.publisher.slug, sizes: "6rem" })}
+${picturePart({ image: meal.image, language: book.languageOf(meal.image?.alt ?? meal.title), publisher: view.answer.publication.publisher.slug, sizes: "6rem" })}
 <p class="day">${mealDay(scaled, view)}</p>
 <h3>${titleMarkup(meal.title, lines, book)}</h3>
 ${facts.length > 0 && markup`<p class="facts">${facts.join(" · ")}</p>`}

@@ -40,7 +40,7 @@ export function nutritionPart({ answer, book }: PlanView): Content {
   return foldedPart("figures", words.nutrition, [
     markup`<dl class="stack">${meals.map(
       ({ meal, nutrition }) =>
-        markup`<div><dt${writersLanguage(book)}>${book.meal(meal)}</dt><dd>${mealText(nutrition, book)}</dd></div>`,
+        markup`<div><dt${writersLanguage(book.meal(meal), book)}>${book.meal(meal)}</dt><dd>${mealText(nutrition, book)}</dd></div>`,
     )}<div><dt>${all}</dt><dd>${mealText(plan, book)}</dd></div></dl>`,
     nutritionNotes(plan, book).map((note) => markup`<p class="aside">${note}</p>`),
     folded(words.allFigures, table(plan, all, book)),

@@ -111,12 +111,12 @@ function phasesMarkup(session: PrepSession, view: PlanView): Content {
   const dishes = [...new Map(day.map((task) => [`${task.of.kind} ${task.of.slug}`, task.of])).values()];
   return markup`<ol class="phases">${evening.map(
     (task) =>
-      markup`<li class="evening"><b>${book.words.eveningBefore}</b> <span${writersLanguage(book)}>${task.of.title}: ${task.text}</span></li>`,
+      markup`<li class="evening"><b>${book.words.eveningBefore}</b> ${inWritersLanguage(task.of.title, book)}: ${inWritersLanguage(task.text, book)}</li>`,
   )}${dishes.map(({ kind, slug, title }) => {
     const own = day.filter(({ of }) => of.kind === kind && of.slug === slug);
     const from = Math.min(...own.map(({ startMinute }) => startMinute));
     const to = Math.max(...own.map(({ endMinute }) => endMinute));
-    return markup`<li><b>${minuteText(from, view.answer, book)}</b> <span${writersLanguage(book)}>${title}</span> <span class="quiet">${minutesText(to - from)}</span></li>`;
+    return markup`<li><b>${minuteText(from, view.answer, book)}</b> <span${writersLanguage(title, book)}>${title}</span> <span class="quiet">${minutesText(to - from)}</span></li>`;
   })}</ol>`;
 }
 
@@ -176,6 +176,6 @@ function taskMarkup(task: SessionTask, view: PlanView): Content {
   const when = task.eveningBefore
     ? [book.words.eveningBefore, wallClock(task.startMinute, view.answer.household.session, book)]
     : [minuteText(task.startMinute, view.answer, book)];
-  return markup`<li${task.eveningBefore && markup` class="evening"`}><span class="when">${when.filter((each) => each !== null).join(", ")}</span> <b${writersLanguage(book)}>${task.of.title}</b>
+  return markup`<li${task.eveningBefore && markup` class="evening"`}><span class="when">${when.filter((each) => each !== null).join(", ")}</span> <b${writersLanguage(task.of.title, book)}>${task.of.title}</b>
 <span class="do">${taskWords(task, view)}</span> <span class="quiet">${taskFacts(task, view).join(", ")}</span></li>`;
 }

@@ -44,4 +44,6 @@ export const titleMarkup = (title: string, lines: readonly ScaledLine[], book: N
 
 /** What authors say of the swaps that were taken. */
 export const swapNotes = (lines: readonly ScaledLine[], book: NameBook): Content =>
-  swappedFoods(lines).map(({ note }) => note !== null && markup`<p class="aside"${writersLanguage(book)}>${note}</p>`);
+  swappedFoods(lines).map(
+    ({ note }) => note !== null && markup`<p class="aside"${writersLanguage(note, book)}>${note}</p>`,
+  );

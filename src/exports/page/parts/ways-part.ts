@@ -59,8 +59,11 @@ export function waysPart(
 }
 
 /** What the writer calls a route. */
-export function routeMarkup({ name, kind }: Pick<Route, "name" | "kind">, book: NameBook): Content {
-  const own = inWritersLanguage(name, book);
+export function routeMarkup(
+  { name, called = name, kind }: Pick<Route, "name" | "called" | "kind">,
+  book: NameBook,
+): Content {
+  const own = inWritersLanguage(called, book);
   return kind === "BUY" ? saidWith((named) => book.words.page.boughtWay({ name: named }), own) : own;
 }
 

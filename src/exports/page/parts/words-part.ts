@@ -9,7 +9,8 @@ import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 /** What a writer says of a plan, a meal or a component before anything else. */
 export const introductionMarkup = ({ introduction }: WritersTexts, book: NameBook): Content =>
-  introduction !== undefined && markup`<div class="written"${writersLanguage(book)}>${writing(introduction)}</div>`;
+  introduction !== undefined &&
+  markup`<div class="written"${writersLanguage(introduction, book)}>${writing(introduction)}</div>`;
 
 /** What is to be at hand beside appliances. */
 export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, book: NameBook): Content =>
@@ -21,7 +22,7 @@ export const notesMarkup = (said: WordsOfPlan, book: NameBook): Content => [
   ...[said.notes, said.tips].map(
     (text, at) =>
       text !== undefined &&
-      markup`<div class="written"><h4>${at === 0 ? book.words.notes : book.words.tips}</h4><div${writersLanguage(book)}>${writing(text)}</div></div>`,
+      markup`<div class="written"><h4>${at === 0 ? book.words.notes : book.words.tips}</h4><div${writersLanguage(text, book)}>${writing(text)}</div></div>`,
   ),
   creditsMarkup(said.credits, book.words),
 ];
@@ -46,12 +47,12 @@ export function writersPart(plan: WordsOfPlan & Pick<Plan, "licence">, book: Nam
   if ([notes, tips, credits, licence].every((each) => each === undefined) && tags.length === 0) return null;
   return foldedPart("writer", words.fromTheWriter, [
     notes !== undefined &&
-      markup`<h3>${words.notes}</h3><div class="written"${writersLanguage(book)}>${writing(notes)}</div>`,
+      markup`<h3>${words.notes}</h3><div class="written"${writersLanguage(notes, book)}>${writing(notes)}</div>`,
     tips !== undefined &&
-      markup`<h3>${words.tips}</h3><div class="written"${writersLanguage(book)}>${writing(tips)}</div>`,
+      markup`<h3>${words.tips}</h3><div class="written"${writersLanguage(tips, book)}>${writing(tips)}</div>`,
     creditsMarkup(credits, words),
     licence !== undefined && markup`<p class="quiet">${words.licensed({ licence })}</p>`,
     tags.length > 0 &&
-      markup`<ul class="tags"${writersLanguage(book)}>${tags.map((tag) => markup`<li>${tag}</li>`)}</ul>`,
+      markup`<ul class="tags">${tags.map((tag) => markup`<li${writersLanguage(tag, book)}>${tag}</li>`)}</ul>`,
   ]);
 }

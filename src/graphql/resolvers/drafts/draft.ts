@@ -32,6 +32,7 @@ export const draftQueries: Pick<
   | "componentDraft"
   | "foodDraft"
   | "packsDraft"
+  | "translationDraft"
   | "checkDraft"
   | "checkDocuments"
   | "readLines"
@@ -46,6 +47,7 @@ export const draftQueries: Pick<
   componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
   foodDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "FOOD", ...name }),
   packsDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PACKS", ...name }),
+  translationDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "TRANSLATION", ...name }),
   compare: async (_, { from, to, ...name }, { deps, actor }) =>
     valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
       ...found,

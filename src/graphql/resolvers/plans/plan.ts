@@ -2,6 +2,7 @@ import type { Plan } from "../../../domain/model/plan.js";
 import { checkPublishedPlan } from "../../../services/drafts/check/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";
+import { languagesOfPlan } from "../../../domain/plan/translate/texts-of.js";
 import { servingsTableInSlices } from "../../../domain/plan/servings-table.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import type { Context } from "../../context.js";
@@ -39,6 +40,7 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   promisedMinutes: inDocument(({ promisedMinutes }) => promisedMinutes),
   region: inDocument(({ region }) => region ?? null),
   currency: inDocument(({ currency }) => currency ?? null),
+  languages: async (plan, _, { loaders }) => [...languagesOfPlan((await loaders.frozen(plan)).bundle)],
   introduction: inDocument(textResolvers.introduction),
   notes: inDocument(textResolvers.notes),
   tips: inDocument(textResolvers.tips),

@@ -7,7 +7,7 @@ import { stateNutritionInSlices } from "../../../services/answers/state-contents
 import type { Deps } from "../../../services/deps.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import { valueOf } from "../../errors.js";
-import type { FrozenPlan } from "../../frozen-plan.js";
+import { frozenInLanguage, type FrozenPlan } from "../../frozen-plan.js";
 import type { Loaders } from "../../loaders.js";
 import type { ScaledPlanParent } from "../../parent-types.js";
 import { readersSide } from "./readers-side.js";
@@ -16,11 +16,11 @@ import { readersSide } from "./readers-side.js";
 export async function scaleFrozen(
   deps: Deps,
   loaders: Loaders,
-  frozen: FrozenPlan,
+  written: FrozenPlan,
   servings: number,
   given: GivenHousehold,
 ): Promise<ScaledPlanParent> {
-  const { bundle } = frozen;
+  const { bundle } = written;
   const { household, rules, today } = await readersSide(deps, loaders, [bundle], given);
   const scaled = valueOf(
     await inStage(deps, "scale", () =>
@@ -31,7 +31,7 @@ export async function scaleFrozen(
   return {
     scaled,
     household,
-    frozen,
+    frozen: frozenInLanguage(written, household.locale),
     show: showFor(household, bundle.plan),
     today,
     keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),

@@ -40,7 +40,13 @@ const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
 
 export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
-  languages: ({ scaled, show }) => [...languagesOf(show, scaled.bundle.plan)],
+  languages: ({ scaled, show }) => [...languagesOf(show, scaled.bundle)],
+  language: ({ scaled }) => scaled.bundle.plan.locale,
+  title: ({ scaled }) => scaled.bundle.plan.title,
+  summary: ({ scaled }) => scaled.bundle.plan.summary,
+  introduction: ({ scaled }) => scaled.bundle.plan.introduction ?? null,
+  notes: ({ scaled }) => scaled.bundle.plan.notes ?? null,
+  tips: ({ scaled }) => scaled.bundle.plan.tips ?? null,
   regions: ({ household }) => household.regions ?? [],
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),

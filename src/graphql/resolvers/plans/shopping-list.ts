@@ -66,7 +66,10 @@ export const useResolvers: FieldsToResolve<UseResolvers, UseParent> = {
 };
 
 function planOf(plans: readonly FrozenPlan[], bundle: PlanBundle): FrozenPlan {
-  const found = plans.find((plan) => plan.bundle === bundle);
+  // What is said of its foods today, swaps and translations make another bundle of the same plan.
+  const isSame = ({ bundle: { plan } }: FrozenPlan): boolean =>
+    plan.publisher === bundle.plan.publisher && plan.slug === bundle.plan.slug;
+  const found = plans.find((plan) => plan.bundle === bundle) ?? plans.find(isSame);
   if (found === undefined) throw new Error(`a use names the plan ${bundle.plan.slug}, which is not on the list`);
   return found;
 }

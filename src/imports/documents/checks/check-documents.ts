@@ -3,6 +3,8 @@ import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
 import type { Line } from "../../../domain/model/line.js";
 import type { Plan, PlanBundle } from "../../../domain/model/plan.js";
+import { translationSlug } from "../../../domain/model/translation.js";
+import { withTranslations } from "../../../domain/plan/translate/texts-of.js";
 import { bundleOf } from "../../../domain/plan/compile/plan-bundle.js";
 import { checkBundleInSlices } from "../../../domain/plan/check/check-bundle.js";
 import { checkFood } from "../../../domain/plan/check/check-facts.js";
@@ -60,7 +62,10 @@ export function* checkDocumentsInSlices(
     const own = packs.get(food.slug);
     return own === undefined ? food : withOwnPacks(known.publisher ?? "", food, own);
   });
-  const bundle = (plan: Plan): PlanBundle => bundleOf(plan, components, foods);
+  const written = resolved.translations.map(({ value }) => value);
+  const names = new Set(written.map(translationSlug));
+  const translations = [...written, ...(known.translations ?? []).filter((each) => !names.has(translationSlug(each)))];
+  const bundle = (plan: Plan): PlanBundle => withTranslations(bundleOf(plan, components, foods), translations);
   const whole = yield* checkTogether(resolved, bundle, inherit, work);
   const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
   const plans: DocumentsChecked["plans"][number][] = [];
@@ -145,9 +150,10 @@ const batchOf = ({ slug }: Component): Line => ({
 function absentNames(
   documents: readonly ReadDocument[],
   faulty: DocumentsRead["faulty"],
-  { foods, components }: DocumentsResolved,
+  { foods, components, plans }: DocumentsResolved,
 ): ReadonlySet<string | null> {
   const present = new Set([
+    ...plans.map(({ value }) => `plan ${value.slug}`),
     ...foods.map(({ value }) => `food ${value.slug}`),
     ...components.map(({ value }) => `component ${value.slug}`),
   ]);
@@ -158,6 +164,7 @@ function absentNames(
 function namedBy(problem: Problem): string | null {
   // What a food builds on is never among the documents, even under its own name.
   if (problem.code === "UNKNOWN_FOOD") return problem.path[0] === "extends" ? null : `food ${problem.food}`;
+  if (problem.code === "UNKNOWN_DRAFT") return `plan ${problem.slug}`;
   return problem.code === "UNKNOWN_COMPONENT" ? `component ${problem.component}` : null;
 }
 

@@ -22,6 +22,7 @@ export function lineLists(
     case "food":
     case "packs":
     case "publisher":
+    case "translation":
       return [];
     case "component":
       return [
@@ -103,7 +104,7 @@ function* settleDocument(
   work: Work,
 ): InSlices<ReadDocument> {
   const { document } = read;
-  if (!("lines" in document || "meals" in document) || !isOpen(document, names)) return read;
+  if ((document.kind !== "component" && document.kind !== "plan") || !isOpen(document, names)) return read;
   const region = /-([A-Z]{2})$/.exec(document.locale)?.[1] ?? (document.kind === "plan" ? document.region : null);
   const reader = { locale: document.locale, measures: document["measured-in"], region, names, looks: looks.left };
   /** For each list that has grown, the place that each of its lines is written at. */

@@ -1,5 +1,6 @@
 import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
+import { translationSlug } from "../../../domain/model/translation.js";
 import type { Path, Problem } from "../../../domain/problem.js";
 import type { DocumentProblem, ReadDocument } from "../read-documents.js";
 import type { DocumentsResolved, Resolved } from "../resolve-documents.js";
@@ -7,6 +8,10 @@ import type { Place } from "./yaml-text.js";
 
 /** Documents with the values they were resolved to. */
 export type ResolvedValues = Omit<DocumentsResolved, "problems" | "publishers" | "documents" | "packs">;
+
+/** A translation has the paths of its document. */
+const translationOf = (resolved: ResolvedValues, slug: unknown): ReadDocument | null =>
+  resolved.translations.find(({ value }) => translationSlug(value) === slug)?.read ?? null;
 
 /** A problem that `checkBundle` found in a plan, at its place in the documents. */
 export const locateProblem = (problem: Problem, resolved: ResolvedValues, plan: ReadDocument): DocumentProblem => ({
@@ -25,6 +30,8 @@ export function locatePath(
   plan: ReadDocument,
 ): Place & { readonly file: string; readonly path: Path } {
   const [root, slug, ...rest] = given;
+  const translation = root === "translations" ? translationOf(resolved, slug) : null;
+  if (translation !== null) return { file: translation.file, ...translation.place(rest, "VALUE"), path: rest };
   const named = typeof slug === "string" ? namesOf(resolved).get(`${root} ${slug}`) : undefined;
   const own = resolved.plans.find(({ read }) => read === plan);
   const [read, value, inside] =

@@ -410,6 +410,7 @@ export const ModelName = {
   ComponentDraft: 'ComponentDraft',
   PublisherFood: 'PublisherFood',
   PublisherPacks: 'PublisherPacks',
+  TranslationDraft: 'TranslationDraft',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -453,7 +454,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "scheduledChange" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "translationDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "scheduledChange" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1622,6 +1623,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.PublisherPacksCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.PublisherPacksCountAggregateOutputType> | number
+        }
+      }
+    }
+    TranslationDraft: {
+      payload: Prisma.$TranslationDraftPayload<ExtArgs>
+      fields: Prisma.TranslationDraftFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.TranslationDraftFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.TranslationDraftFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        findFirst: {
+          args: Prisma.TranslationDraftFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.TranslationDraftFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        findMany: {
+          args: Prisma.TranslationDraftFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>[]
+        }
+        create: {
+          args: Prisma.TranslationDraftCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        createMany: {
+          args: Prisma.TranslationDraftCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.TranslationDraftCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>[]
+        }
+        delete: {
+          args: Prisma.TranslationDraftDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        update: {
+          args: Prisma.TranslationDraftUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        deleteMany: {
+          args: Prisma.TranslationDraftDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.TranslationDraftUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.TranslationDraftUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>[]
+        }
+        upsert: {
+          args: Prisma.TranslationDraftUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$TranslationDraftPayload>
+        }
+        aggregate: {
+          args: Prisma.TranslationDraftAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateTranslationDraft>
+        }
+        groupBy: {
+          args: Prisma.TranslationDraftGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.TranslationDraftGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.TranslationDraftCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.TranslationDraftCountAggregateOutputType> | number
         }
       }
     }
@@ -4017,6 +4092,23 @@ export const PublisherPacksScalarFieldEnum = {
 export type PublisherPacksScalarFieldEnum = (typeof PublisherPacksScalarFieldEnum)[keyof typeof PublisherPacksScalarFieldEnum]
 
 
+export const TranslationDraftScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  ofSlug: 'ofSlug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy'
+} as const
+
+export type TranslationDraftScalarFieldEnum = (typeof TranslationDraftScalarFieldEnum)[keyof typeof TranslationDraftScalarFieldEnum]
+
+
 export const ComponentRouteScalarFieldEnum = {
   publisherId: 'publisherId',
   id: 'id',
@@ -5001,6 +5093,7 @@ export type GlobalOmitConfig = {
   componentDraft?: Prisma.ComponentDraftOmit
   publisherFood?: Prisma.PublisherFoodOmit
   publisherPacks?: Prisma.PublisherPacksOmit
+  translationDraft?: Prisma.TranslationDraftOmit
   componentRoute?: Prisma.ComponentRouteOmit
   plan?: Prisma.PlanOmit
   planDraft?: Prisma.PlanDraftOmit

@@ -64,6 +64,7 @@ export const ModelName = {
   ComponentDraft: 'ComponentDraft',
   PublisherFood: 'PublisherFood',
   PublisherPacks: 'PublisherPacks',
+  TranslationDraft: 'TranslationDraft',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -389,6 +390,23 @@ export const PublisherPacksScalarFieldEnum = {
 } as const
 
 export type PublisherPacksScalarFieldEnum = (typeof PublisherPacksScalarFieldEnum)[keyof typeof PublisherPacksScalarFieldEnum]
+
+
+export const TranslationDraftScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  ofSlug: 'ofSlug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy'
+} as const
+
+export type TranslationDraftScalarFieldEnum = (typeof TranslationDraftScalarFieldEnum)[keyof typeof TranslationDraftScalarFieldEnum]
 
 
 export const ComponentRouteScalarFieldEnum = {

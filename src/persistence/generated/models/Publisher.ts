@@ -215,6 +215,7 @@ export type PublisherWhereInput = {
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
   packs?: Prisma.PublisherPacksListRelationFilter
+  translated?: Prisma.TranslationDraftListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -240,6 +241,7 @@ export type PublisherOrderByWithRelationInput = {
   components?: Prisma.ComponentDraftOrderByRelationAggregateInput
   foods?: Prisma.PublisherFoodOrderByRelationAggregateInput
   packs?: Prisma.PublisherPacksOrderByRelationAggregateInput
+  translated?: Prisma.TranslationDraftOrderByRelationAggregateInput
   discarded?: Prisma.DiscardedDraftOrderByRelationAggregateInput
   tokens?: Prisma.AccessTokenOrderByRelationAggregateInput
   audit?: Prisma.AuditEntryOrderByRelationAggregateInput
@@ -268,6 +270,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
   packs?: Prisma.PublisherPacksListRelationFilter
+  translated?: Prisma.TranslationDraftListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -325,6 +328,7 @@ export type PublisherCreateInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -350,6 +354,7 @@ export type PublisherUncheckedCreateInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -375,6 +380,7 @@ export type PublisherUpdateInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -400,6 +406,7 @@ export type PublisherUncheckedUpdateInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -625,6 +632,20 @@ export type PublisherUpdateOneRequiredWithoutPacksNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutPacksInput, Prisma.PublisherUpdateWithoutPacksInput>, Prisma.PublisherUncheckedUpdateWithoutPacksInput>
 }
 
+export type PublisherCreateNestedOneWithoutTranslatedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutTranslatedInput, Prisma.PublisherUncheckedCreateWithoutTranslatedInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutTranslatedInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutTranslatedNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutTranslatedInput, Prisma.PublisherUncheckedCreateWithoutTranslatedInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutTranslatedInput
+  upsert?: Prisma.PublisherUpsertWithoutTranslatedInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutTranslatedInput, Prisma.PublisherUpdateWithoutTranslatedInput>, Prisma.PublisherUncheckedUpdateWithoutTranslatedInput>
+}
+
 export type PublisherCreateNestedOneWithoutPlansInput = {
   create?: Prisma.XOR<Prisma.PublisherCreateWithoutPlansInput, Prisma.PublisherUncheckedCreateWithoutPlansInput>
   connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPlansInput
@@ -710,6 +731,7 @@ export type PublisherCreateWithoutTokensInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -734,6 +756,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -774,6 +797,7 @@ export type PublisherUpdateWithoutTokensInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -798,6 +822,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -822,6 +847,7 @@ export type PublisherCreateWithoutAuditInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -846,6 +872,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -886,6 +913,7 @@ export type PublisherUpdateWithoutAuditInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -910,6 +938,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -934,6 +963,7 @@ export type PublisherCreateWithoutChangesInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -958,6 +988,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -998,6 +1029,7 @@ export type PublisherUpdateWithoutChangesInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1022,6 +1054,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1046,6 +1079,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1070,6 +1104,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1110,6 +1145,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1134,6 +1170,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1157,6 +1194,7 @@ export type PublisherCreateWithoutComponentsInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1181,6 +1219,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1221,6 +1260,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1245,6 +1285,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1269,6 +1310,7 @@ export type PublisherCreateWithoutFoodsInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1293,6 +1335,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1333,6 +1376,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1357,6 +1401,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1381,6 +1426,7 @@ export type PublisherCreateWithoutPacksInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1405,6 +1451,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1445,6 +1492,7 @@ export type PublisherUpdateWithoutPacksInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1469,6 +1517,123 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutTranslatedInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutTranslatedInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutTranslatedInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutTranslatedInput, Prisma.PublisherUncheckedCreateWithoutTranslatedInput>
+}
+
+export type PublisherUpsertWithoutTranslatedInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutTranslatedInput, Prisma.PublisherUncheckedUpdateWithoutTranslatedInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutTranslatedInput, Prisma.PublisherUncheckedCreateWithoutTranslatedInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutTranslatedInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutTranslatedInput, Prisma.PublisherUncheckedUpdateWithoutTranslatedInput>
+}
+
+export type PublisherUpdateWithoutTranslatedInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutTranslatedInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1493,6 +1658,7 @@ export type PublisherCreateWithoutPlansInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1517,6 +1683,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1557,6 +1724,7 @@ export type PublisherUpdateWithoutPlansInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1581,6 +1749,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1606,6 +1775,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -1630,6 +1800,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -1670,6 +1841,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -1694,6 +1866,7 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1718,6 +1891,7 @@ export type PublisherCreateWithoutScheduledInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1742,6 +1916,7 @@ export type PublisherUncheckedCreateWithoutScheduledInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1782,6 +1957,7 @@ export type PublisherUpdateWithoutScheduledInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1806,6 +1982,7 @@ export type PublisherUncheckedUpdateWithoutScheduledInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1830,6 +2007,7 @@ export type PublisherCreateWithoutPreviewsInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1854,6 +2032,7 @@ export type PublisherUncheckedCreateWithoutPreviewsInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1894,6 +2073,7 @@ export type PublisherUpdateWithoutPreviewsInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1918,6 +2098,7 @@ export type PublisherUncheckedUpdateWithoutPreviewsInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1942,6 +2123,7 @@ export type PublisherCreateWithoutImagesInput = {
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1966,6 +2148,7 @@ export type PublisherUncheckedCreateWithoutImagesInput = {
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  translated?: Prisma.TranslationDraftUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -2006,6 +2189,7 @@ export type PublisherUpdateWithoutImagesInput = {
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -2030,6 +2214,7 @@ export type PublisherUncheckedUpdateWithoutImagesInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  translated?: Prisma.TranslationDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -2049,6 +2234,7 @@ export type PublisherCountOutputType = {
   components: number
   foods: number
   packs: number
+  translated: number
   discarded: number
   tokens: number
   audit: number
@@ -2064,6 +2250,7 @@ export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensi
   components?: boolean | PublisherCountOutputTypeCountComponentsArgs
   foods?: boolean | PublisherCountOutputTypeCountFoodsArgs
   packs?: boolean | PublisherCountOutputTypeCountPacksArgs
+  translated?: boolean | PublisherCountOutputTypeCountTranslatedArgs
   discarded?: boolean | PublisherCountOutputTypeCountDiscardedArgs
   tokens?: boolean | PublisherCountOutputTypeCountTokensArgs
   audit?: boolean | PublisherCountOutputTypeCountAuditArgs
@@ -2110,6 +2297,13 @@ export type PublisherCountOutputTypeCountFoodsArgs<ExtArgs extends runtime.Types
  */
 export type PublisherCountOutputTypeCountPacksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.PublisherPacksWhereInput
+}
+
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountTranslatedArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.TranslationDraftWhereInput
 }
 
 /**
@@ -2184,6 +2378,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
   packs?: boolean | Prisma.Publisher$packsArgs<ExtArgs>
+  translated?: boolean | Prisma.Publisher$translatedArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -2240,6 +2435,7 @@ export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalAr
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
   packs?: boolean | Prisma.Publisher$packsArgs<ExtArgs>
+  translated?: boolean | Prisma.Publisher$translatedArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -2260,6 +2456,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     components: Prisma.$ComponentDraftPayload<ExtArgs>[]
     foods: Prisma.$PublisherFoodPayload<ExtArgs>[]
     packs: Prisma.$PublisherPacksPayload<ExtArgs>[]
+    translated: Prisma.$TranslationDraftPayload<ExtArgs>[]
     discarded: Prisma.$DiscardedDraftPayload<ExtArgs>[]
     tokens: Prisma.$AccessTokenPayload<ExtArgs>[]
     audit: Prisma.$AuditEntryPayload<ExtArgs>[]
@@ -2693,6 +2890,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   components<T extends Prisma.Publisher$componentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$componentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ComponentDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   foods<T extends Prisma.Publisher$foodsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$foodsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PublisherFoodPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   packs<T extends Prisma.Publisher$packsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$packsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PublisherPacksPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  translated<T extends Prisma.Publisher$translatedArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$translatedArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$TranslationDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   discarded<T extends Prisma.Publisher$discardedArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$discardedArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DiscardedDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   tokens<T extends Prisma.Publisher$tokensArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$tokensArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AccessTokenPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   audit<T extends Prisma.Publisher$auditArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$auditArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AuditEntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -3235,6 +3433,30 @@ export type Publisher$packsArgs<ExtArgs extends runtime.Types.Extensions.Interna
   take?: number
   skip?: number
   distinct?: Prisma.PublisherPacksScalarFieldEnum | Prisma.PublisherPacksScalarFieldEnum[]
+}
+
+/**
+ * Publisher.translated
+ */
+export type Publisher$translatedArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the TranslationDraft
+   */
+  select?: Prisma.TranslationDraftSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the TranslationDraft
+   */
+  omit?: Prisma.TranslationDraftOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.TranslationDraftInclude<ExtArgs> | null
+  where?: Prisma.TranslationDraftWhereInput
+  orderBy?: Prisma.TranslationDraftOrderByWithRelationInput | Prisma.TranslationDraftOrderByWithRelationInput[]
+  cursor?: Prisma.TranslationDraftWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.TranslationDraftScalarFieldEnum | Prisma.TranslationDraftScalarFieldEnum[]
 }
 
 /**

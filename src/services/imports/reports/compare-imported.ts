@@ -18,7 +18,7 @@ export async function changeDifferences(
   all: readonly ImportChange[],
 ): Promise<readonly ReportedDifference[]> {
   const [kind, slug = ""] = change.key.split(" ");
-  if (change.before === null || change.after === null || kind === "COMPONENT" || kind === "FOOD" || kind === "PACKS") return [];
+  if (change.before === null || change.after === null || (kind !== "PLAN" && kind !== "REVISION")) return [];
   if (kind === "REVISION") {
     const from = (change.before as RevisionThen).revision;
     const to = (change.after as RevisionThen).revision;

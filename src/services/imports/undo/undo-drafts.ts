@@ -1,5 +1,6 @@
 import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
+import type { Translation } from "../../../domain/model/translation.js";
 import type { Plan } from "../../../domain/model/plan.js";
 import { ok } from "../../../domain/problem.js";
 import type { Feed, ImportChange, ImportRun, RunChunk } from "../../../persistence/imports/import-data.js";
@@ -114,7 +115,8 @@ async function restore(
   subjects: AuditSubject[],
 ): Promise<boolean> {
   const [word, slug = ""] = change.key.split(" ");
-  const kind: DraftKind = word === "PLAN" || word === "FOOD" || word === "PACKS" ? word : "COMPONENT";
+  const isOther = word === "PLAN" || word === "FOOD" || word === "PACKS" || word === "TRANSLATION";
+  const kind: DraftKind = isOther ? word : "COMPONENT";
   const after = change.after as DraftAfter;
   const before = change.before as DraftBefore | null;
   const [now] = await data.drafts.versions([{ kind, publisher, slug }]);
@@ -134,7 +136,9 @@ async function restore(
         ? await data.publisherFoods.saveDraft(publisher, before.value as Food, now, writing)
         : kind === "PACKS"
           ? await data.publisherPacks.saveDraft(publisher, before.value as Food, now, writing)
-          : await data.components.saveDraft(publisher, before.value as Component, now, writing);
+          : kind === "TRANSLATION"
+            ? await data.translations.saveDraft(publisher, before.value as Translation, now, writing)
+            : await data.components.saveDraft(publisher, before.value as Component, now, writing);
   subjects.push({ ...subject, after: version });
   return true;
 }

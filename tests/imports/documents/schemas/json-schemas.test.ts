@@ -21,6 +21,7 @@ const written: Readonly<Record<DocumentKind, readonly unknown[]>> = {
   }),
   component: seeds.components.map(componentDocumentOf),
   plan: seeds.plans.map((plan) => planDocumentOf({ ...plan, region: "XA" })),
+  translation: [],
   publisher: [
     publisherDocumentOf("allotment-society", {
       ...{
