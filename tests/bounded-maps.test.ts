@@ -63,6 +63,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/services/drafts/classify-drafts.ts components": "lives for one file, which is read whole",
   "src/services/drafts/classify-drafts.ts aside": "lives for one file, which is read whole",
   "src/services/drafts/classify-drafts.ts foods": "lives for one file, which is read whole",
+  "src/services/drafts/classify-drafts.ts plans": "lives for one file, which is read whole",
   "src/services/drafts/classify-drafts.ts moved": "lives for one file, which is read whole",
   "src/services/drafts/classify-drafts.ts movedFoods": "lives for one file, which is read whole",
   "src/services/foods/load-catalogue-rows.ts refused": "lives for one chunk of rows",
