@@ -21,6 +21,7 @@ import type { Author } from "./access/author.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
+import type { ClaimedKey } from "./access/claimed-key.js";
 import type { Translation } from "../domain/model/translation.js";
 import type { TranslationData } from "./drafts/translation-data.js";
 import type { DraftKind } from "../domain/problem.js";
@@ -332,12 +333,6 @@ interface ToldKeptBack {
   /** Codes of the problems. */
   readonly problems: readonly string[];
 }
-
-/** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
-type ClaimedKey =
-  | { readonly state: "FREE" }
-  | { readonly state: "RUNNING" }
-  | { readonly state: "ANSWERED"; readonly fingerprint: string; readonly answer: unknown };
 
 /**
  * Everything the services may ask of the database. Rows never leave this folder: values in and out are the domain's.
