@@ -85,6 +85,7 @@ describe.each(languages)("the fixed words in %s", (language) => {
 /** Groups whose entries are looked up by a code, or by a text of the rules. */
 const byCode = [
   "aisles",
+  "keepingClassNames",
   "allergens",
   "allergenNames",
   "appliances",
