@@ -1,7 +1,9 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { TranslatedText, Translation } from "../../domain/model/translation.js";
+import { checkText } from "../../domain/plan/check/check-text.js";
 import { checkTranslatedNumbers, textName } from "../../domain/plan/check/check-translations.js";
+import type { TextKind } from "../../domain/plan/translate/map-texts.js";
 import { pathKey, textsOfComponent, textsOfPlan, type OriginalText } from "../../domain/plan/translate/texts-of.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { nearestWords } from "./checks/nearest-words.js";
@@ -61,6 +63,7 @@ export function readTranslation(document: TranslationDocument, known: Translatab
   const translation: Translation = { of, language, texts, ...(checked !== undefined && { checked }) };
   const problems: readonly Problem[] = [
     ...texts.flatMap(({ path }) => unknownText(path, originals)),
+    ...texts.flatMap(({ path, text }) => checkLength(text, path, originals.get(pathKey(path))?.kind)),
     ...document["numbers-differ"].flatMap((name, at): readonly Problem[] =>
       texts.some(({ path }) => textName(path) === name)
         ? []
@@ -83,6 +86,10 @@ function textsIn(value: unknown, path: readonly string[]): readonly { path: read
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, each]) => textsIn(each, [...path, key]));
 }
+
+/** As long as the engine takes it in the plan's own language, and not blank: otherwise nothing could be computed in this one. */
+const checkLength = (text: string, path: readonly string[], kind: TextKind | undefined): readonly Problem[] =>
+  kind === "WRITING" ? [] : checkText(text.trim() === "" ? "" : text, "a text", path);
 
 const nothing = (path: readonly (string | number)[], of: string, known: readonly string[]): Problem => ({
   code: "TRANSLATES_NOTHING",

@@ -126,6 +126,18 @@ describeOnBothDatabases("a plan with translations", (open) => {
     ]);
   });
 
+  // What a plan may not say in its own language it may not say in another: its readers there would get no answer.
+  it.each([
+    ["a title", german.replace("Eine Woche Grünkohl", "Grünkohl ".repeat(300)), ["title"]],
+    ["a step", german.replace("Alles erhitzen.", "Alles erhitzen. ".repeat(150)), ["meals", "stew", "steps", "step-1"]],
+    ["a title of nothing but blanks", german.replace("Eine Woche Grünkohl", '"  "'), ["title"]],
+  ])("refuses %s that no reader could be answered with", async (_, wrong, path) => {
+    const { drafts, problems } = await save(`${texts}---\n${wrong}`);
+    expect(drafts).toBeNull();
+    expect(problems).toMatchObject([{ code: expect.stringMatching(/^(TOO_LARGE|BAD_SHAPE)$/) as string }]);
+    expect((problems[0] as unknown as { path: string[] }).path.slice(-path.length)).toEqual(path);
+  });
+
   it("refuses other numbers than the original's, with both", async () => {
     const { problems } = await save(`${texts}---\n${german}---\n${germanKale("15 Minuten")}`);
     expect(problems).toMatchObject([{ code: "TRANSLATION_NUMBERS" }]);
