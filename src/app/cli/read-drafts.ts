@@ -4,6 +4,7 @@ import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { readDocuments, type ReadDocument } from "../../imports/documents/read-documents.js";
+import { slugSchema } from "../../imports/documents/schemas/scalar-schemas.js";
 import { resolveComponentLines, textLinesOf } from "../../imports/documents/lines/resolve-text-lines.js";
 import {
   ComponentDraftTextDocument,
@@ -15,6 +16,7 @@ import {
   type DraftKind,
   type PlanDraftTextQuery,
 } from "./generated/operations.js";
+import { CommandFailed, exitCodes } from "./outcome.js";
 import { readVersions, type DraftVersion } from "./read-versions.js";
 import type { Service } from "./service.js";
 
@@ -110,15 +112,23 @@ function publisherText(slug: string, facts: PublisherFacts): string | null {
     : null;
 }
 
-const draftText = ({
+/** Slugs come from the service, and files are named after them: one that leads out of a folder is none. */
+function draftText({
   document,
   kind,
   slug,
   version,
-}: Omit<NonNullable<PlanDraftTextQuery["draft"]>, "publisher">): DraftText => ({
-  ...{ kind, slug, version },
-  ...document,
-});
+}: Omit<NonNullable<PlanDraftTextQuery["draft"]>, "publisher">): DraftText {
+  const named = kind === "TRANSLATION" ? thingOfTranslation(slug)?.slug : slug;
+  if (!slugSchema.safeParse(named).success) {
+    throw new CommandFailed(
+      exitCodes.unreachable,
+      "NOT_A_SERVICE",
+      "The service sent a slug that is none. Is --server right?",
+    );
+  }
+  return { ...{ kind, slug, version }, ...document };
+}
 
 const documentsOf = (drafts: readonly DraftText[]): readonly ReadDocument[] =>
   drafts.flatMap(({ text, slug }) => readDocuments(text, slug).documents);

@@ -181,7 +181,7 @@ Not to be published like this.
     [["check", example, "--region", "UK"], /"UK" is no region: --region takes .*the nearest is GB/],
     [["withdraw", "a/b", "--reason", "x"], /--revision/],
     [["withdraw", "a/b", "--revision", "two", "--reason", "x"], /--revision must be the number/],
-    [["discard", "meal", "a/b"], /The kind must be food, packs, component or plan, not "meal"/],
+    [["discard", "meal", "a/b"], /The kind must be food, packs, component, plan or translation, not "meal"/],
     [["pull", "third-gate-allotments"], /A plan is named PUBLISHER\/SLUG/],
     [["pull", "../up"], /A plan is named PUBLISHER\/SLUG/],
     [["check", "nowhere.yaml", "src"], /nowhere\.yaml: there is no such file\.\n.*src: it is a folder/],

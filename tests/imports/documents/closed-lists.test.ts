@@ -82,6 +82,9 @@ const ownWords = new Set([
   ],
   ...["introduction", "notes", "tips", "equipment.*", "tags.*", "licence", "url", "website"],
   ...["image.file", "image.alt", "image.credit"],
+  // Of a translation: names of what is translated, and what stands there instead.
+  ...["plan", "checked", "alt", "steps.*", "steps.(key)", "swaps.(key)", "*.(key)", "meals.(key)", "routes.(key)"],
+  ...["words.*", "words.(key)", "numbers-differ.*"],
   // A zone is looked up in the time-zone database, which is open (tests/services/schedule).
   ...["publish-at.zone", "withdraw-at.zone", "withdraw-at.reason"],
   ...[

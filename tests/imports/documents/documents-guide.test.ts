@@ -34,11 +34,14 @@ describe("the writers' guide", () => {
 
   it("goes on with examples that build on it", () => {
     expect(others.length).toBeGreaterThanOrEqual(2);
+    const components = [...known.components];
     for (const text of others) {
       const read = readDocuments(text, "docs/documents.md");
       expect(read.problems).toEqual([]);
       expect(read.count).toBe(1);
-      expect(resolveDocuments(read.documents, known).problems).toEqual([]);
+      const resolved = resolveDocuments(read.documents, { ...known, components });
+      expect(resolved.problems).toEqual([]);
+      components.push(...resolved.components.map(({ value }) => value));
     }
   });
 

@@ -31,6 +31,7 @@ const unasked: Readonly<Record<string, string>> = {
   introspection: "kept by the engine itself, each text that is no more than the standard query",
   "graphql-addresses": "bounded as graphql-bodies are",
   origins: "64 of them, each a host of at most 253 characters",
+  "plans-in-languages": "12 for each plan that is cached itself",
   messages: "4,000 sentences, and asked for none but those of the catalogues",
 };
 

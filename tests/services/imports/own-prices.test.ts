@@ -126,7 +126,7 @@ ocas,A large one,1 kg,1.30
     const found = await findImport(deps, test, run.id);
     const report = found && (await reportImport(deps, found));
     expect(report?.changes.find(({ what }) => what === "packs carrot")?.differences).toEqual([
-      { what: "bag", before: "bag, 1000 g, 1.20 XTS, anywhere", after: "bag, 1 kg, 1.30 XTS, XA" },
+      { what: "bag", before: "bag, 1 kg, 1.20 XTS, anywhere", after: "bag, 1 kg, 1.30 XTS, XA" },
     ]);
     expect(ending(await feed.run(list))).toEqual(["DONE", 8, 0, 0, 6, 2, 0]);
 

@@ -1,7 +1,5 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { thingOfTranslation } from "../../../domain/model/translation.js";
-import { slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countNoun } from "../count-noun.js";
 import { CommandFailed, exitCodes, type Outcome } from "../outcome.js";
@@ -92,18 +90,7 @@ async function pull(service: RemoteService, name: string, options: PullOptions):
   };
 }
 
-/** Slugs come from the service: one that leads out of the folder is not written. */
-function fileName({ kind, slug, format }: DraftText): string {
-  const named = kind === "TRANSLATION" ? thingOfTranslation(slug)?.slug : slug;
-  if (!slugSchema.safeParse(named).success) {
-    throw new CommandFailed(
-      exitCodes.unreachable,
-      "NOT_A_SERVICE",
-      "The service sent a slug that is none. Is --server right?",
-    );
-  }
-  return `${slug}.${kind.toLowerCase()}.${format.toLowerCase()}`;
-}
+const fileName = ({ kind, slug, format }: DraftText): string => `${slug}.${kind.toLowerCase()}.${format.toLowerCase()}`;
 
 async function stateOf(path: string, text: string): Promise<"NONE" | "SAME" | "OTHER"> {
   try {
