@@ -48,7 +48,19 @@ packs:
   - { id: crate, name: crate, content: 1 kg, price: 4.00 XTS, seen: "2026-02-01", source: writer }
 `;
 
-/** An installation where everything that an archive holds is there: several revisions, withdrawals, own foods, packs, discards, webhooks. */
+const translations = `kind: translation
+plan: barley-and-carrots
+language: de
+title: Graupen und Möhren, dreimal
+meals: { salad: { title: Graupensalat mit Petersilie } }
+---
+kind: translation
+component: sunday-barley
+language: de
+title: Gekochte Graupen
+`;
+
+/** An installation where everything that an archive holds is there: several revisions, withdrawals, own foods, packs, translations, discards, webhooks. */
 export async function openFull(open: OpenTestDatabase): Promise<TestApp> {
   const test = await openTestApp((await open()).data);
   const { deps } = test;
@@ -74,6 +86,7 @@ export async function openFull(open: OpenTestDatabase): Promise<TestApp> {
     { name: "first.yaml", text: example },
     { name: "own.yaml", text: ownFood },
     { name: "packs.yaml", text: ownPacks },
+    { name: "german.yaml", text: translations },
   ];
   fine(await saveDocuments(deps, writer, { publisher, texts, expected: [] }));
   fine(await publishDraft(deps, writer, { publisher, slug: "barley-and-carrots", expectedVersion: 1 }));

@@ -47,6 +47,8 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
           "drafts/component/sunday-barley.draft.json",
           "drafts/food/gate-skirret.json",
           "drafts/packs/kale.yaml",
+          "drafts/translation/de-plan-barley-and-carrots.yaml",
+          "drafts/translation/de-component-sunday-barley.draft.json",
           "plans/beans/3.json",
           "plans/beans/3.revision.json",
         ]),
@@ -66,7 +68,7 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
       ok: true,
       value: {
         revisions: 9,
-        drafts: 5,
+        drafts: 7,
         images: 1,
         webhooks: 1,
         feeds: 1,
@@ -90,10 +92,13 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
       revisions { edges { node { revision publishedAt withdrawnAt withdrawnBecause changeNote } } }
       checkedAgainst { code } scaled(servings: 7) { shoppingList { lines { food { slug } toBuy { text } } } } }
       gone: plan(publisher: "${publisher}", slug: "gone", revision: 1) { withdrawnAt withdrawnBecause newest { revision } }
+      german: plan(publisher: "${publisher}", slug: "barley-and-carrots") { languages
+        scaled(servings: 2, household: { locale: "de" }) { title meals { meal { title } } } }
       plans(filter: { publisher: "${publisher}", search: "beans" }) { edges { node { slug } } } }`;
     const [before, after] = await Promise.all([here.ask(query), there.ask(query)]);
     expect(after.errors).toEqual([]);
     expect(after.data).toEqual(before.data);
+    expect(after.data?.["german"]).toMatchObject({ scaled: { title: "Graupen und Möhren, dreimal" } });
     const changes = `query { changes(publisher: "${publisher}", first: 100) { edges { node { kind at plan { slug revision } } } } }`;
     const kinds = (await there.ask(changes)).data as { changes: { edges: { node: { kind: string; at: string } }[] } };
     const all = kinds.changes.edges.map(({ node }) => node);
@@ -103,7 +108,8 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
 
   it("leaves drafts as they were, which can be saved and published on", async () => {
     const query = `query { planDraft(publisher: "${publisher}", slug: "barley-and-carrots") { version updatedAt document { text hash } } 
-      foodDraft(publisher: "${publisher}", slug: "gate-skirret") { version document { text } } }`;
+      foodDraft(publisher: "${publisher}", slug: "gate-skirret") { version document { text } }
+      translationDraft(publisher: "${publisher}", slug: "de-component-sunday-barley") { version document { text } } }`;
     const [a, b] = [await here.tokenFor(publisher, ["READ_DRAFTS"]), await there.tokenFor(publisher, ["READ_DRAFTS"])];
     const [before, after] = [await here.ask(query, {}, a), await there.ask(query, {}, b)];
     expect(after).toMatchObject({ errors: [], data: { foodDraft: { version: 2 } } });
