@@ -5,6 +5,7 @@ import { z } from "zod";
 import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
+import type { Translation } from "../../domain/model/translation.js";
 import { bundleOf } from "../../domain/plan/compile/plan-bundle.js";
 import { withTranslations } from "../../domain/plan/translate/texts-of.js";
 import { checkBundle } from "../../domain/plan/check/check-bundle.js";
@@ -18,6 +19,7 @@ export interface Seeds {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
   readonly plans: readonly Plan[];
+  readonly translations: readonly Translation[];
   /** One for each plan, in the same order. */
   readonly bundles: readonly PlanBundle[];
   readonly problems: readonly DocumentProblem[];
@@ -51,6 +53,7 @@ export async function readSeeds(directory: string): Promise<Seeds> {
     foods,
     components,
     plans: resolved.plans.map(({ value }) => value),
+    translations,
     bundles: checked.map(({ bundle }) => bundle),
     problems: [...read, resolved, ...checked].flatMap(({ problems }) => problems),
   };

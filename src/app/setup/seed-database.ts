@@ -1,4 +1,5 @@
 import { bundleOf } from "../../domain/plan/compile/plan-bundle.js";
+import { withTranslations } from "../../domain/plan/translate/texts-of.js";
 import type { Deps } from "../../services/deps.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import { receiveImage } from "../../services/images/receive-image.js";
@@ -8,12 +9,13 @@ import { readShipped } from "./shipped-data.js";
 
 /** Loads the demo that comes with the program, through the checks that every plan and every picture goes through. */
 export async function seedDatabase(deps: Deps, root: string): Promise<SeedsLoaded> {
-  const { publisher, foods, components, plans, images } = await readShipped("demo", root);
+  const { publisher, foods, components, plans, translations, images } = await readShipped("demo", root);
   await deps.data.publishers.save(publisher);
   for (const image of images) await handIn(deps, publisher.slug, image);
   const bundles = plans.map((plan) => {
     const image = images.find((each) => each.plan === plan.slug)?.image;
-    return bundleOf(image === undefined ? plan : { ...plan, image }, components, foods);
+    const pictured = image === undefined ? plan : { ...plan, image };
+    return withTranslations(bundleOf(pictured, components, foods), translations);
   });
   const loaded = await loadSeeds(deps, { publisher, foods, bundles });
   if (!loaded.ok) throw new Error(`the demo data is invalid: ${loaded.problems.map(problemText).join(" ")}`);

@@ -5,6 +5,7 @@ import type { CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
+import type { Translation } from "../../domain/model/translation.js";
 import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { DemoImage } from "./read-demo-images.js";
@@ -18,6 +19,7 @@ interface DemoData {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
   readonly plans: readonly Plan[];
+  readonly translations: readonly Translation[];
   readonly images: readonly DemoImage[];
 }
 
@@ -36,11 +38,12 @@ interface Shipped {
 const readers: { readonly [Name in keyof Shipped]: (root: string) => Promise<Shipped[Name]> } = {
   demo: async (root) => {
     const { readSeeds } = await import("./read-seeds.js");
-    const { publisher, foods, components, plans, problems } = await readSeeds(join(root, "seeds"));
+    const { publisher, foods, components, plans, translations, problems } = await readSeeds(join(root, "seeds"));
     const [first] = problems;
     if (first !== undefined) throw new Error(`${first.file}:${first.line}: ${problemText(first.problem)}`);
     const { readDemoImages } = await import("./read-demo-images.js");
-    return { publisher, foods, components, plans, images: await readDemoImages(join(root, "seeds/images")) };
+    const images = await readDemoImages(join(root, "seeds/images"));
+    return { publisher, foods, components, plans, translations, images };
   },
   "catalogue-edition": async (root) => {
     const { edition, hash } = await readCatalogue(root);
