@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { seedDatabase } from "../../../src/app/setup/seed-database.js";
+import { checkTranslations } from "../../../src/domain/plan/check/check-translations.js";
 import { frozenTranslations, languagesOfPlan } from "../../../src/domain/plan/translate/texts-of.js";
 import { demo, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded } from "../../kit/databases.js";
@@ -27,6 +28,10 @@ describeOnEmbedded("the demo that a first start loads", (open) => {
       const translations = frozenTranslations({ plan, components, foods, ...rest });
       expect(loaded?.translations ?? []).toEqual(translations);
     }
+  });
+
+  it("leaves no text of a plan untranslated that it translates", () => {
+    expect(demo.bundles.flatMap(checkTranslations)).toEqual([]);
   });
 
   it("can be read in each language that a plan of it was translated into", async () => {
