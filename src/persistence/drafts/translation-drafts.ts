@@ -6,7 +6,7 @@ import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
-import { ownedName, storableNames } from "../sql/owned-name.js";
+import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 import { firstVersion } from "./discard-draft.js";
 import { documentColumns, marksOf, type MarkColumns } from "./draft-document.js";
@@ -20,12 +20,14 @@ export function translationData(session: Session): Data["translations"] {
         saveDraft(inside, publisher, storable(translation), expectedVersion, storable(writing)),
       ),
     drafts: async (names) => {
-      const asked = storableNames(names);
+      const asked = slugsByPublisher(names);
       const rows =
         asked.length === 0
           ? []
           : await db.translationDraft.findMany({
-              where: { OR: asked.map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
+              where: {
+                OR: asked.map(({ publisher, slugs }) => ({ slug: { in: slugs }, publisher: { slug: publisher } })),
+              },
               include: { publisher: { select: { slug: true } } },
             });
       const keys = names.map(({ publisher, slug }) => ownedName(publisher, slug));

@@ -8,7 +8,7 @@ import { StaleDraft } from "../errors.js";
 import { Prisma } from "../generated/client.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
-import { ownedName, storableNames } from "../sql/owned-name.js";
+import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 /**
@@ -58,7 +58,12 @@ const rowsOf = async (db: Db, kind: Kind, names: readonly OwnedSlug[]): Promise<
   names.length === 0
     ? []
     : tableOf(db, kind).findMany({
-        where: { OR: storableNames(names).map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
+        where: {
+          OR: slugsByPublisher(names).map(({ publisher, slugs }) => ({
+            slug: { in: slugs },
+            publisher: { slug: publisher },
+          })),
+        },
         include: { publisher: { select: { slug: true } } },
       });
 

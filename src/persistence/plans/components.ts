@@ -11,7 +11,7 @@ import { insertLinesAndSteps, type LinesAndSteps } from "../drafts/insert-lines-
 import { wordsColumn, wordsFrom } from "../drafts/draft-words.js";
 import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
-import { ownedName, storableNames } from "../sql/owned-name.js";
+import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
 import { publisherId } from "../access/publishers.js";
 import type { Db, Session } from "../database/session.js";
 import { storable } from "../sql/storable-text.js";
@@ -31,7 +31,12 @@ export function componentData(session: Session): Data["components"] {
       session.transaction((db) => saveDraft(db, publisher, storable(component), expectedVersion, storable(writing))),
     drafts: async (names) => {
       const rows = await session.db.componentDraft.findMany({
-        where: { OR: storableNames(names).map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
+        where: {
+          OR: slugsByPublisher(names).map(({ publisher, slugs }) => ({
+            slug: { in: slugs },
+            publisher: { slug: publisher },
+          })),
+        },
         include: componentTree,
       });
       const found = rows.map((row) => ({ name: ownedName(row.publisher.slug, row.slug), draft: draftOf(row) }));

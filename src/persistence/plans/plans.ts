@@ -11,7 +11,7 @@ import { insertLinesAndSteps } from "../drafts/insert-lines-and-steps.js";
 import { wordsColumn, wordsFrom } from "../drafts/draft-words.js";
 import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
-import { ownedName, storableNames } from "../sql/owned-name.js";
+import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
 import { lockPlan } from "./lock-plan.js";
 import type { Db, Session } from "../database/session.js";
 import { storable } from "../sql/storable-text.js";
@@ -30,7 +30,9 @@ export function planData(session: Session): Data["plans"] {
     drafts: async (names) => {
       const rows = await session.db.planDraft.findMany({
         where: {
-          OR: storableNames(names).map(({ publisher, slug }) => ({ plan: { slug, publisher: { slug: publisher } } })),
+          OR: slugsByPublisher(names).map(({ publisher, slugs }) => ({
+            plan: { slug: { in: slugs }, publisher: { slug: publisher } },
+          })),
         },
         include: planTree,
       });
