@@ -29,7 +29,8 @@ export interface Translation {
 export const translationSlug = ({ of, language }: Pick<Translation, "of" | "language">): string =>
   `${language.toLowerCase()}-${of.kind.toLowerCase()}-${of.slug}`;
 
-const slugForm = /^[a-z]{2,3}(?:-[a-z]{4})?(?:-(?:[a-z]{2}|\d{3}))?-(plan|component)-(.+)$/;
+/** Script and region are lazy: `plan` has as many letters as a script. */
+const slugForm = /^[a-z]{2,3}(?:-[a-z]{4})??(?:-(?:[a-z]{2}|\d{3}))??-(plan|component)-(.+)$/;
 
 /** What the draft of that name translates; null: it is no name of a translation. */
 export function thingOfTranslation(slug: string): TranslatedThing | null {

@@ -45,7 +45,7 @@ export function readTranslation(document: TranslationDocument, known: Translatab
     ]);
   const originals = "locale" in original ? textsOfPlan(original) : textsOfComponent(original);
   const before = known.before.get(slug);
-  const isChecked = before?.checked !== checked;
+  const isChecked = checked !== undefined && before?.checked !== checked;
   const old = new Map((before?.texts ?? []).map((text) => [pathKey(text.path), text]));
   const named = new Set(document["numbers-differ"]);
   const texts = textKeys

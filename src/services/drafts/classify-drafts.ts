@@ -4,15 +4,16 @@ import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
 import type { RuleDeps } from "../rules/find-rules.js";
-import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
+import { placedInFile, type DraftRow, type DraftRows, type NewText, type TakenVerdict } from "./draft-row.js";
 import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
 import { runInSlices, yieldToOthers, type Sliced } from "../time-slices.js";
 import { importCaller } from "./store-draft.js";
 
-/** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
+/** What loading a row would do. */
 export type Verdict =
-  | { readonly kind: "CREATED" | "CHANGED" | "PUBLISH" | "UNCHANGED" | "REPEATED" }
+  | TakenVerdict
+  | { readonly kind: "UNCHANGED" | "REPEATED" }
   | { readonly kind: "QUARANTINED"; readonly problems: readonly Problem[]; readonly offer: string | null };
 
 /** Rows looked at with one read of what is there. */
@@ -33,6 +34,8 @@ export async function classifyDrafts(
 ): Promise<readonly Verdict[]> {
   const { data } = deps;
   const verdicts: Verdict[] = [];
+  // Of each plan the last row that publishes it: readers get it once, with all of its translations.
+  const publishing = new Map<string, number>();
   const file: FileSoFar = {
     components: new Map(),
     plans: new Map(),
@@ -45,7 +48,9 @@ export async function classifyDrafts(
     const texts = batch.flatMap(({ state }) => (state.kind === "TEXT" ? [state] : []));
     const drafts = await data.drafts.texts(texts.map(({ draft, slug }) => ({ kind: draft, publisher, slug })));
     const inForce = publishes
-      ? await data.revisions.summaries(texts.map(({ slug }) => ({ publisher, slug, revision: null })))
+      ? await data.revisions.summaries(
+          texts.map((text) => ({ publisher, slug: planOf(text) ?? text.slug, revision: null })),
+        )
       : [];
     const known = new Map(
       texts.map((text, at) => [text, { draft: drafts[at] ?? null, published: inForce[at] ?? null }]),
@@ -63,12 +68,25 @@ export async function classifyDrafts(
         const verdict = isSame
           ? judgeSame(state, file, publishes, published !== null)
           : await judgeText(deps, publisher, state, file, draft !== null, answeredFor);
+        const plan = planOf(state);
+        // A draft that nobody published yet is not for a translation to publish.
+        const isOwn = plan !== null && (state.draft === "PLAN" || published !== null || file.plans.has(plan));
+        if (publishes && isOwn && "publishes" in verdict) publishing.set(plan, verdicts.length);
         note(file, state, verdict);
         verdicts.push(verdict);
       }
     }
   }
-  return verdicts;
+  const plans = new Map([...publishing].map(([plan, at]) => [at, plan]));
+  return verdicts.map((verdict, at) =>
+    "publishes" in verdict ? { ...verdict, publishes: plans.get(at) ?? null } : verdict,
+  );
+}
+
+/** Slug of the plan that a text is or translates. */
+function planOf({ draft, slug, read: { document } }: NewText): string | null {
+  if (draft === "PLAN") return slug;
+  return document.kind === "translation" && document.of.kind === "PLAN" ? document.of.slug : null;
 }
 
 async function* batches(rows: AsyncIterable<DraftRow>): AsyncGenerator<readonly DraftRow[]> {
@@ -100,8 +118,12 @@ const isMoved = (text: NewText, { moved, movedFoods }: FileSoFar): boolean =>
   componentsOf(text).some((each) => moved.has(each)) || foodsOf(text).some((each) => movedFoods.has(each));
 
 function judgeSame(text: NewText, file: FileSoFar, publishes: boolean, isPublished: boolean): Verdict {
-  const isBehind = text.draft === "PLAN" && publishes && (!isPublished || isMoved(text, file));
-  return { kind: isBehind ? "PUBLISH" : "UNCHANGED" };
+  if (text.draft !== "PLAN" || !publishes) return { kind: "UNCHANGED" };
+  const isBehind =
+    !isPublished ||
+    isMoved(text, file) ||
+    reached(text.read, file.components).some(({ document }) => file.moved.has(document.slug));
+  return isBehind ? { kind: "PUBLISH", publishes: null } : { kind: "UNCHANGED" };
 }
 
 async function judgeText(
@@ -137,21 +159,24 @@ async function judgeText(
     const placed = [...foreign, ...problems.map(placedProblem)].map((each) => placedInFile(each, text.firstLine));
     return { kind: "QUARANTINED", problems: placed, offer: text.offer };
   }
-  return { kind: isThere ? "CHANGED" : "CREATED" };
+  return { kind: isThere ? "CHANGED" : "CREATED", publishes: null };
 }
 
 function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
   const { components, foods, plans, aside, moved, movedFoods } = file;
+  const isNew = kind === "CREATED" || kind === "CHANGED";
   if (text.draft === "PLAN" && kind !== "QUARANTINED") plans.set(text.slug, text.read);
   if (text.draft === "FOOD" && kind !== "QUARANTINED") {
     foods.set(text.slug, text.read);
     if (kind !== "UNCHANGED") movedFoods.add(text.slug);
   }
-  if (text.draft === "PACKS" && (kind === "CREATED" || kind === "CHANGED")) movedFoods.add(text.slug);
+  if (text.draft === "PACKS" && isNew) movedFoods.add(text.slug);
+  const { document } = text.read;
+  if (document.kind === "translation" && document.of.kind === "COMPONENT" && isNew) moved.add(document.of.slug);
   if (text.draft !== "COMPONENT") return;
   if (kind === "QUARANTINED") aside.add(text.slug);
   else components.set(text.slug, text.read);
-  if (kind === "CREATED" || kind === "CHANGED" || isMoved(text, file)) moved.add(text.slug);
+  if (isNew || isMoved(text, file)) moved.add(text.slug);
 }
 
 /** The components of the file that a document leads to, directly or through one another. */

@@ -1,4 +1,5 @@
 import { limits } from "../../domain/engine-limits.js";
+import type { TranslatedThing } from "../../domain/model/translation.js";
 import type { Problem } from "../../domain/problem.js";
 import { draftKinds } from "./save-documents.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
@@ -27,11 +28,13 @@ interface Entry {
   /** "component boiled-barley"; null: it is no document that could be saved. */
   readonly name: string | null;
   readonly components: readonly string[];
+  /** What it is a translation of. */
+  readonly translates?: TranslatedThing["kind"];
   level: number;
 }
 
 /**
- * The documents of a file, components before what builds on them. The file is gone through once for each level of components
+ * The documents of a file, components before what builds on them, translations behind what they translate. The file is gone through once for each level of components
  * that build on one another, so memory holds no more than its names. @throws FileBeyondLimits
  */
 export async function documentRows(deps: Sliced, job: RunningImport, publisher: string): Promise<DraftRows> {
@@ -44,9 +47,11 @@ export async function documentRows(deps: Sliced, job: RunningImport, publisher: 
     entries.push(entryOf(await readPiece(deps, piece, job.fileName, publisher), piece.line));
   }
   const levels = arrange(entries);
+  const taken = new Set(entries.map(({ level }) => level));
   const last = new Map(entries.flatMap(({ name, line }) => (name === null ? [] : [[name, line] as const])));
   return async function* rows() {
     for (let level = 0; level < levels; level += 1) {
+      if (!taken.has(level)) continue;
       let at = 0;
       for await (const piece of piecesOf(job)) {
         const entry = entries[at];
@@ -103,7 +108,11 @@ const nameOf = ({ document }: ReadDocument): string => `${document.kind} ${docum
 function entryOf({ read, problems }: PieceRead, line: number): Entry {
   const [only] = read.documents;
   if (only === undefined || problems.length > 0) return { line, name: null, components: [], level: 0 };
-  return { line, name: nameOf(only), components: referencedSlugs([only.document]).components, level: 0 };
+  const { document } = only;
+  return {
+    ...{ line, name: nameOf(only), components: referencedSlugs([document]).components, level: 0 },
+    ...(document.kind === "translation" && { translates: document.of.kind }),
+  };
 }
 
 /** Gives every document its level, and answers how many there are. Components in a circle, or built on more than may be, come last; the check refuses them. */
@@ -119,10 +128,13 @@ function arrange(entries: readonly Entry[]): number {
     for (const entry of goesOn ? ready : waiting) entry.level = level;
     waiting = goesOn ? waiting.filter(({ level: given }) => given === 0) : [];
   }
-  for (const entry of entries) if (entry.name?.startsWith("plan ") === true) entry.level = level;
-  // Last, when all that they translate is there.
-  for (const entry of entries) if (entry.name?.startsWith("translation ") === true) entry.level = level + 1;
-  return level + 2;
+  // A plan is published with the translations of its components, and its own are checked against it.
+  for (const entry of entries) {
+    if (entry.translates === "COMPONENT") entry.level = level;
+    if (entry.name?.startsWith("plan ") === true) entry.level = level + 1;
+    if (entry.translates === "PLAN") entry.level = level + 2;
+  }
+  return level + 3;
 }
 
 function rowOf({ read, problems }: PieceRead, { line, text }: DocumentPiece, isLast: boolean): DraftRow {

@@ -36,6 +36,13 @@ export interface NewText {
   readonly read: ReadDocument;
 }
 
+/** What loading a row does that is taken. PUBLISH: its text is the same, and what readers have of it is not. */
+export interface TakenVerdict {
+  readonly kind: "CREATED" | "CHANGED" | "PUBLISH";
+  /** Slug of the plan that is published with this row, the last of the file that changes it or a translation of it; null: none is. */
+  readonly publishes: string | null;
+}
+
 /** A place in a text of a file, as a place in the file. */
 export const placedInFile = (problem: Problem, firstLine: number): Problem =>
   problem.place === undefined

@@ -62,14 +62,9 @@ export async function loadDrafts(deps: Deps, job: RunningImport, publisher: stri
     if (step <= run.lastLine) continue;
     const { state } = row;
     const next = after(chunk, step, verdict.kind === "QUARANTINED" ? [] : warningsOf(row, lists));
-    if (
-      state.kind === "TEXT" &&
-      verdict.kind !== "QUARANTINED" &&
-      verdict.kind !== "UNCHANGED" &&
-      verdict.kind !== "REPEATED"
-    ) {
+    if (state.kind === "TEXT" && "publishes" in verdict) {
       if (loads) {
-        const stored = await storeDraft(deps, job, publisher, state, verdict.kind === "PUBLISH", next);
+        const stored = await storeDraft(deps, job, publisher, state, verdict, next);
         chunk = stored.ok ? emptyChunk() : refusing(next, row, state, stored.problems);
       } else if (checked.ok)
         chunk = showing(next, state.draft, state.slug, verdict.kind, await draftNow(deps, publisher, row), state.text);

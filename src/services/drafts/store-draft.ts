@@ -2,10 +2,10 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { ImportChange, RunChunk } from "../../persistence/imports/import-data.js";
 import type { Actor, Caller } from "../access/actor.js";
 import { importActor } from "../access/publish-right.js";
-import type { Data, Deps, DraftDocument } from "../deps.js";
-import type { NewText } from "./draft-row.js";
+import type { Data, Deps, DraftDocument, OwnedSlug } from "../deps.js";
+import type { NewText, TakenVerdict } from "./draft-row.js";
 import { gatherPlan, placesIn } from "../plans/gather-plan.js";
-import { freezeDraft, type PublishedDraft, type PublishInput } from "../plans/publish-draft.js";
+import { freezeDraft, problemsOfPublishing, type PublishedDraft, type PublishInput } from "../plans/publish-draft.js";
 import { readTime } from "../schedule/add-scheduled.js";
 import { scheduleGathered } from "../schedule/schedule-draft.js";
 import { RunLost, type RunningImport } from "../imports/running-import.js";
@@ -42,7 +42,7 @@ export const importCaller = (feed: string): Caller => ({
 });
 
 /**
- * Saves one text as a draft, publishes a plan where the feed says so, and notes the run's progress with what was before: all of
+ * Saves one text as a draft, publishes the plan that is to be published with it, and notes the run's progress with what was before: all of
  * it or nothing.
  */
 export async function storeDraft(
@@ -50,11 +50,12 @@ export async function storeDraft(
   { run, worker, feed, fileName, settings, maker }: RunningImport,
   publisher: string,
   text: NewText,
-  onlyPublish: boolean,
+  { kind, publishes }: TakenVerdict,
   chunk: RunChunk,
 ): Promise<Result<null>> {
   const caller = importCaller(feed.slug);
   const { draft, slug } = text;
+  const onlyPublish = kind === "PUBLISH";
   return write(
     deps,
     { caller, scope: "WRITE", publisher, action: "IMPORT_DRAFT", idempotencyKey: null, input: null },
@@ -80,25 +81,17 @@ export async function storeDraft(
         changes.push({ key: `${draft} ${slug}`, before, after });
       }
       let isPublished = false;
-      if (settings.publish && draft === "PLAN" && version !== null) {
-        const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
-        const waited = await waitingIds(data, publisher, slug);
-        const taken = await publishOrSchedule(inside, maker, { publisher, slug, expectedVersion: version });
-        if (!taken.ok) return failed(taken.problems);
-        const published = taken.value;
-        if (published !== null && published.value.created) {
-          isPublished = true;
-          subjects.push(...[published.subject].flat());
-          const was: RevisionThen | null = inForce ? { revision: inForce.revision } : null;
-          const { revision } = published.value;
-          changes.push({ key: `REVISION ${slug}`, before: was, after: { revision } satisfies RevisionThen });
-        }
-        const ids = (await waitingIds(data, publisher, slug)).filter((id) => !waited.includes(id));
-        if (ids.length > 0) {
-          isPublished = true;
-          for (const id of ids) subjects.push({ kind: "SCHEDULED", name: id, before: null, after: version });
-          changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
-        }
+      if (publishes !== null) {
+        const published = await publishOf(inside, maker, { publisher, slug: publishes });
+        if (!published.ok) return published;
+        isPublished = published.value.changes.length > 0;
+        subjects.push(...published.value.subjects);
+        changes.push(...published.value.changes);
+      } else if (settings.publish && draft === "PLAN" && !onlyPublish) {
+        // Its translations follow, and it is published with the last of them; their numbers are still those of before.
+        const stops = await problemsOfPublishing(inside, { publisher, slug });
+        const own = stops.filter(({ code }) => code !== "TRANSLATION_NUMBERS");
+        if (own.length > 0) return failed(own);
       }
       const isChange = !onlyPublish || isPublished;
       const isNew = !onlyPublish && before === null;
@@ -113,6 +106,40 @@ export async function storeDraft(
       return ok({ value: null, subject: subjects });
     },
   );
+}
+
+interface PublishedOf {
+  readonly subjects: readonly AuditSubject[];
+  /** None: readers have it already. */
+  readonly changes: readonly ImportChange[];
+}
+
+/** Publishes the draft of a plan as it is now, and what is to be noted of that. */
+async function publishOf(deps: Deps, maker: Actor, name: OwnedSlug): Promise<Result<PublishedOf>> {
+  const { data } = deps;
+  const { publisher, slug } = name;
+  const subjects: AuditSubject[] = [];
+  const changes: ImportChange[] = [];
+  const [version] = await data.drafts.versions([{ kind: "PLAN", publisher, slug }]);
+  if (version === null || version === undefined)
+    return failed([{ code: "UNKNOWN_DRAFT", path: ["plan"], draft: "PLAN", slug }]);
+  const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
+  const waited = await waitingIds(data, publisher, slug);
+  const taken = await publishOrSchedule(deps, maker, { publisher, slug, expectedVersion: version });
+  if (!taken.ok) return failed(taken.problems);
+  const published = taken.value;
+  if (published !== null && published.value.created) {
+    subjects.push(...[published.subject].flat());
+    const was: RevisionThen | null = inForce ? { revision: inForce.revision } : null;
+    const { revision } = published.value;
+    changes.push({ key: `REVISION ${slug}`, before: was, after: { revision } satisfies RevisionThen });
+  }
+  const ids = (await waitingIds(data, publisher, slug)).filter((id) => !waited.includes(id));
+  if (ids.length > 0) {
+    for (const id of ids) subjects.push({ kind: "SCHEDULED", name: id, before: null, after: version });
+    changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
+  }
+  return ok({ subjects, changes });
 }
 
 /** Publishes a draft, or has it published when its document says so. null: it waits. */

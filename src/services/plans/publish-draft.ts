@@ -1,12 +1,12 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Actor, Caller } from "../access/actor.js";
 import type { Plan } from "../../domain/model/plan.js";
-import type { Deps, RevisionSummary } from "../deps.js";
+import type { Deps, OwnedSlug, RevisionSummary } from "../deps.js";
 import { scheduleEnding } from "../schedule/schedule-draft.js";
 import { readScheduledTime } from "../schedule/read-scheduled-time.js";
 import { listsOfToday } from "../drafts/load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
-import { publishPlan } from "./publish-plan.js";
+import { checkForPublishing, frozenFrom, publishPlan } from "./publish-plan.js";
 import type { TextsToSave } from "../drafts/save-documents.js";
 import { write, type Written } from "../write.js";
 
@@ -48,6 +48,21 @@ function tooEarly({ slug, publishAt }: Plan, inForce: RevisionSummary | null, no
   const read = readScheduledTime(publishAt, now, ["publish-at"]);
   if (read.ok) return { code: "PUBLISH_AT_LATER", path: ["publish-at", "at"], plan: slug, ...publishAt };
   return inForce === null ? (read.problems[0] ?? null) : null;
+}
+
+/** All that keeps the draft of a plan from being published at its hour, with places; none where there is no such draft. */
+export async function problemsOfPublishing(deps: Deps, name: OwnedSlug): Promise<readonly Problem[]> {
+  const gathered = await gatherPlan(deps.data, name);
+  if (gathered === null) return [];
+  const [inForce] = await deps.data.revisions.summaries([{ ...name, revision: null }]);
+  const early = tooEarly(gathered.draft.value, inForce ?? null, deps.clock());
+  const frozen = await frozenFrom(deps, gathered.bundle);
+  const checked = frozen.ok ? await checkForPublishing(deps, frozen.value) : frozen;
+  const problems = [
+    ...(early === null || early.code === "PUBLISH_AT_LATER" ? [] : [early]),
+    ...(checked.ok ? [] : checked.problems),
+  ];
+  return problems.length === 0 ? [] : problems.map((await placesIn(deps, gathered)).problem);
 }
 
 /** The work of it, inside a transaction. The plan is withdrawn when its document says so; `maker` answers for that. */

@@ -5,6 +5,7 @@ import { usualMealTime } from "../../model/plan.js";
 import type { Path } from "../../problem.js";
 import { presentAmount } from "../../quantity/format.js";
 import type { StorageAnswer } from "../../storage/guidance.js";
+import { frozenTranslations } from "../translate/texts-of.js";
 import { lineContext } from "./line-context.js";
 import type { PlanContents } from "../plan-answer.js";
 import type { ScaledLine, ScaledPlan, ShoppingList } from "../scaled.js";
@@ -203,9 +204,9 @@ const baseUnits = { MASS: "g", VOLUME: "ml", COUNT: "pieces" } as const;
 const exactAmount = ({ dimension, low, high }: BaseAmount): string =>
   `${[...new Set([exactNumber(low), exactNumber(high)])].join("–")} ${baseUnits[dimension]}`;
 
-/** Every text in another language, once. */
+/** Every text in another language that readers have or would have, once. */
 const translated = ({ scaled: { bundle } }: ComputedPlan): readonly PlanFact[] =>
-  (bundle.translations ?? []).flatMap(({ of, language, texts }) =>
+  frozenTranslations(bundle).flatMap(({ of, language, texts }) =>
     texts.map(({ path, text }) => {
       const before = of.kind === "PLAN" ? [] : ["components", of.slug];
       return fact("TRANSLATION", ["translations", language, ...before, ...path], text);

@@ -46,15 +46,20 @@ export function originalsOf(
   return component === undefined ? null : textsOfComponent(component);
 }
 
-/** BCP 47 tags of the languages that a plan can be read in: its own, then those it was translated into. */
+/**
+ * BCP 47 tags of the languages that a plan can be read in, each once: its own, then those it was translated into. What it is written in may have
+ * become a language that it had a translation into before.
+ */
 export const languagesOfPlan = ({ plan, translations = [], untranslated }: PlanBundle): readonly string[] => [
-  untranslated?.language ?? plan.locale,
-  ...translations.flatMap(({ of, language }) => (of.kind === "PLAN" ? [language] : [])),
+  ...new Set([
+    untranslated?.language ?? plan.locale,
+    ...translations.flatMap(({ of, language }) => (of.kind === "PLAN" ? [language] : [])),
+  ]),
 ];
 
 /** The translations as they are frozen: those of texts that are there, without what only their writer needs. */
 export function frozenTranslations(bundle: PlanBundle): readonly Translation[] {
-  const languages = new Set(languagesOfPlan(bundle));
+  const languages = new Set(languagesOfPlan(bundle).slice(1));
   return (bundle.translations ?? [])
     .filter(({ language }) => languages.has(language))
     .flatMap(({ of, language, texts }): readonly Translation[] => {
