@@ -29,6 +29,21 @@ export const documentAttacks = (target: Target): readonly AttackRequest[] => [
     "300 texts of wrong keys",
     listOf(300, (at) => `kind: plan\n${times(100, (key) => `k${String(at)}x${String(key)}: 1\n`, "")}`),
   ),
+  check(target, "a translation of 40,000 texts that are none", [
+    `${plan()}---\nkind: translation\nplan: week\nlanguage: de\nmeals:\n${times(
+      140,
+      (meal) => `  m${String(meal)}: { steps: { ${times(290, (at) => `w${String(at)}: a, `, "")} } }\n`,
+      "",
+    )}`,
+  ]),
+  check(target, "translations of nothing but numbers", [
+    plan(times(800, (at) => String(at + 1000), "; ")),
+    ...listOf(
+      150,
+      (at) =>
+        `kind: translation\nplan: week\nlanguage: ${tag(at)}\nsummary: ${times(800, (each) => String(each + 5000), "; ")}\n`,
+    ),
+  ]),
   check(
     target,
     "components in a circle",
@@ -40,6 +55,12 @@ export const documentAttacks = (target: Target): readonly AttackRequest[] => [
     listOf(290, (at) => component(at, at + 1)),
   ),
 ];
+
+const plan = (summary = "Three suppers."): string =>
+  `kind: plan\nslug: week\ntitle: W\nlocale: en\nmeasured-in: metric\nserves: 2\nsummary: ${summary}\nmeals: [{ slug: m1, title: M, day: 0, lines: [], steps: [{ do: Stir. }] }]\n`;
+
+/** Each another language. */
+const tag = (at: number): string => `${String.fromCodePoint(97 + Math.floor(at / 26), 97 + (at % 26))}x`;
 
 const component = (at: number, next: number): string =>
   `kind: component\nslug: c${String(at)}\ntitle: C\nlocale: en\nmeasured-in: metric\nlines:\n  - { component: c${String(next)}, amount: 10 g }\nyield: { amount: 100 g, source: writer / weighed }\n`;

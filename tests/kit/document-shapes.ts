@@ -31,6 +31,10 @@ export const documentShapes: Readonly<Record<string, (bytes: number) => string>>
   "question marks": (bytes) => `{${lines(bytes, () => "? ,")}}`,
   "lines of a component": (bytes) =>
     `kind: component\nslug: a\nlines:\n${lines(bytes, (at) => `- { food: f${name(at)}, amount: 10 grmm }\n`)}`,
+  "texts of a translation": (bytes) =>
+    `kind: translation\nplan: a\nlanguage: de\nsteps:\n${lines(bytes, (at) => `  s${name(at)}: Rühren.\n`)}`,
+  "foods of a translation": (bytes) =>
+    `kind: translation\nplan: a\nlanguage: de\nswaps:\n  a:\n${lines(bytes, (at) => `    f${name(at)}: { note: a }\n`)}`,
   "steps of a component": (bytes) =>
     `kind: component\nslug: a\nsteps:\n${lines(bytes, (at) => `- { do: Stir ${name(at)}, time: soon }\n`)}`,
 };

@@ -7,7 +7,7 @@ import type { Line } from "../../domain/model/line.js";
 import type { Meal, Plan, PlanTime } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Translation } from "../../domain/model/translation.js";
-import { textName } from "../../domain/plan/check/check-translations.js";
+import { textName } from "../../domain/plan/translate/texts-of.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { wordsOf, type WordsOfPlan } from "../../domain/model/writers-words.js";

@@ -2,9 +2,17 @@ import type { Component } from "../../domain/model/component.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { TranslatedText, Translation } from "../../domain/model/translation.js";
 import { checkText } from "../../domain/plan/check/check-text.js";
-import { checkTranslatedNumbers, textName } from "../../domain/plan/check/check-translations.js";
+import { checkTranslatedNumbers } from "../../domain/plan/check/check-translations.js";
+import { madeProblems } from "../../domain/first-problems.js";
+import { memoize } from "../../domain/memoize.js";
 import type { TextKind } from "../../domain/plan/translate/map-texts.js";
-import { pathKey, textsOfComponent, textsOfPlan, type OriginalText } from "../../domain/plan/translate/texts-of.js";
+import {
+  pathKey,
+  textName,
+  textsOfComponent,
+  textsOfPlan,
+  type OriginalText,
+} from "../../domain/plan/translate/texts-of.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { nearestWords } from "./checks/nearest-words.js";
 import type { TranslationDocument } from "./schemas/translation-schema.js";
@@ -61,20 +69,16 @@ export function readTranslation(document: TranslationDocument, known: Translatab
       };
     });
   const translation: Translation = { of, language, texts, ...(checked !== undefined && { checked }) };
-  const problems: readonly Problem[] = [
-    ...texts.flatMap(({ path }) => unknownText(path, originals)),
-    ...texts.flatMap(({ path, text }) => checkLength(text, path, originals.get(pathKey(path))?.kind)),
-    ...document["numbers-differ"].flatMap((name, at): readonly Problem[] =>
-      texts.some(({ path }) => textName(path) === name)
-        ? []
-        : [
-            nothing(
-              ["numbers-differ", at],
-              name,
-              texts.map(({ path }) => textName(path)),
-            ),
-          ],
+  const names = new Set(texts.map(({ path }) => textName(path)));
+  const nothings = [
+    ...texts.flatMap(({ path }) => (originals.has(pathKey(path)) ? [] : [() => unknownText(path, originals)])),
+    ...document["numbers-differ"].flatMap((name, at) =>
+      names.has(name) ? [] : [() => nothing(["numbers-differ", at], name, names)],
     ),
+  ];
+  const problems: readonly Problem[] = [
+    ...madeProblems(nothings, (more) => more),
+    ...texts.flatMap(({ path, text }) => checkLength(text, path, originals.get(pathKey(path))?.kind)),
     ...(locale === null ? [] : checkTranslatedNumbers(translation, originals, locale, [])),
   ];
   return problems.length > 0 ? failed(problems) : ok(translation);
@@ -91,23 +95,33 @@ function textsIn(value: unknown, path: readonly string[]): readonly { path: read
 const checkLength = (text: string, path: readonly string[], kind: TextKind | undefined): readonly Problem[] =>
   kind === "WRITING" ? [] : checkText(text.trim() === "" ? "" : text, "a text", path);
 
-const nothing = (path: readonly (string | number)[], of: string, known: readonly string[]): Problem => ({
+/** The most names that a misspelt one is held against. */
+const mostNear = 1_000;
+
+const nothing = (path: readonly (string | number)[], of: string, known: ReadonlySet<string>): Problem => ({
   code: "TRANSLATES_NOTHING",
   path,
   of,
-  nearest: nearestWords(of, known),
+  nearest: nearestWords(of, [...known].slice(0, mostNear)),
+});
+
+/** What may follow each beginning of a path, by its `pathKey`. */
+const nextAt = memoize((originals: ReadonlyMap<string, OriginalText>): ReadonlyMap<string, ReadonlySet<string>> => {
+  const found = new Map<string, Set<string>>();
+  for (const { path } of originals.values())
+    for (const [index, key] of path.entries()) {
+      const before = pathKey(path.slice(0, index));
+      const next = found.get(before) ?? new Set();
+      found.set(before, next.add(key));
+    }
+  return found;
 });
 
 /** That a text translates none, said where its path leaves those that are known, with what is near it there. */
-function unknownText(path: readonly string[], originals: ReadonlyMap<string, OriginalText>): readonly Problem[] {
-  if (originals.has(pathKey(path))) return [];
-  const all = [...originals.values()].map((each) => each.path);
-  const at = path.findIndex(
-    (_, index) => !all.some((each) => path.slice(0, index + 1).every((key, k) => each[k] === key)),
-  );
+function unknownText(path: readonly string[], originals: ReadonlyMap<string, OriginalText>): Problem {
+  const known = nextAt(originals);
+  const besideAt = (index: number) => known.get(pathKey(path.slice(0, index))) ?? new Set();
+  const at = path.findIndex((key, index) => !besideAt(index).has(key));
   const wrong = at < 0 ? path.length - 1 : at;
-  const beside = all
-    .filter((each) => path.slice(0, wrong).every((key, k) => each[k] === key))
-    .flatMap((each) => each[wrong] ?? []);
-  return [nothing(path.slice(0, wrong + 1), path[wrong] ?? "", [...new Set(beside)])];
+  return nothing(path.slice(0, wrong + 1), path[wrong] ?? "", besideAt(wrong));
 }

@@ -2,13 +2,11 @@ import type { Food } from "../../domain/model/food.js";
 import { publisherId } from "../access/publishers.js";
 import type { Data, Draft, DraftWriting, OwnedSlug, OwnFoodNames } from "../data.js";
 import type { Db, Session } from "../database/session.js";
-import { firstVersion } from "../drafts/discard-draft.js";
 import { documentColumns, marksOf, type MarkColumns } from "../drafts/draft-document.js";
-import { StaleDraft } from "../errors.js";
+import { saveOneRow } from "../drafts/save-one-row.js";
 import { Prisma } from "../generated/client.js";
 import { fromJson, toJson } from "../sql/json-column.js";
-import { inOrder } from "../sql/keys.js";
-import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
+import { inOrderOf, ownedBy } from "../sql/owned-name.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 /**
@@ -58,20 +56,9 @@ const rowsOf = async (db: Db, kind: Kind, names: readonly OwnedSlug[]): Promise<
   names.length === 0
     ? []
     : tableOf(db, kind).findMany({
-        where: {
-          OR: slugsByPublisher(names).map(({ publisher, slugs }) => ({
-            slug: { in: slugs },
-            publisher: { slug: publisher },
-          })),
-        },
+        where: { OR: ownedBy(names) },
         include: { publisher: { select: { slug: true } } },
       });
-
-function inOrderOf<T>(names: readonly OwnedSlug[], rows: readonly Row[], read: (row: Row) => T): readonly (T | null)[] {
-  const keys = names.map(({ publisher, slug }) => ownedName(publisher, slug));
-  const found = inOrder(keys, rows, (row) => ownedName(row.publisher.slug, row.slug), String);
-  return found.map((row) => (row === null ? null : read(row)));
-}
 
 const draftOf = (row: Row): Draft<Food> => ({ ...marksOf(row), value: fromJson(row.value) });
 
@@ -87,19 +74,7 @@ async function saveDraft(
   const owner = await publisherId(db, publisher);
   const key = { publisherId: owner, slug: food.slug };
   const columns = { title: food.names[0]?.one ?? food.slug, value: toJson(food), ...documentColumns(writing) };
-  const { count } =
-    expected === null
-      ? await tableOf(db, kind).createMany({
-          data: [{ ...key, ...columns, version: await firstVersion(db, { ...key, kind }) }],
-          skipDuplicates: true,
-        })
-      : await tableOf(db, kind).updateMany({
-          where: { ...key, version: expected },
-          data: { ...columns, version: { increment: 1 } },
-        });
-  const saved = await tableOf(db, kind).findUnique({ where: { publisherId_slug: key }, select: { version: true } });
-  if (count === 0 || saved === null) throw new StaleDraft(food.slug, expected, saved?.version ?? null);
-  return saved.version;
+  return saveOneRow(db, tableOf(db, kind), kind, key, columns, expected);
 }
 
 /** Of every food only what it is looked up by. */

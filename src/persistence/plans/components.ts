@@ -10,8 +10,7 @@ import type { Prisma } from "../generated/client.js";
 import { insertLinesAndSteps, type LinesAndSteps } from "../drafts/insert-lines-and-steps.js";
 import { wordsColumn, wordsFrom } from "../drafts/draft-words.js";
 import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
-import { inOrder } from "../sql/keys.js";
-import { ownedName, slugsByPublisher } from "../sql/owned-name.js";
+import { inOrderOf, ownedBy } from "../sql/owned-name.js";
 import { publisherId } from "../access/publishers.js";
 import type { Db, Session } from "../database/session.js";
 import { storable } from "../sql/storable-text.js";
@@ -30,18 +29,8 @@ export function componentData(session: Session): Data["components"] {
     saveDraft: async (publisher, component, expectedVersion, writing = byNobody) =>
       session.transaction((db) => saveDraft(db, publisher, storable(component), expectedVersion, storable(writing))),
     drafts: async (names) => {
-      const rows = await session.db.componentDraft.findMany({
-        where: {
-          OR: slugsByPublisher(names).map(({ publisher, slugs }) => ({
-            slug: { in: slugs },
-            publisher: { slug: publisher },
-          })),
-        },
-        include: componentTree,
-      });
-      const found = rows.map((row) => ({ name: ownedName(row.publisher.slug, row.slug), draft: draftOf(row) }));
-      const keys = names.map(({ publisher, slug }) => ownedName(publisher, slug));
-      return inOrder(keys, found, ({ name }) => name, String).map((each) => each?.draft ?? null);
+      const where = { OR: ownedBy(names) };
+      return inOrderOf(names, await session.db.componentDraft.findMany({ where, include: componentTree }), draftOf);
     },
   };
 }

@@ -1,4 +1,5 @@
 import type { OwnedSlug } from "../data.js";
+import { inOrder } from "./keys.js";
 import { isStorable } from "./storable-text.js";
 
 /** One text for a publisher's slug, to look things up by. */
@@ -19,4 +20,19 @@ export function slugsByPublisher(
     slugs.push(slug);
   }
   return [...found].map(([publisher, slugs]) => ({ publisher, slugs }));
+}
+
+/** The condition of rows that have a slug and a publisher. */
+export const ownedBy = (names: readonly OwnedSlug[]) =>
+  slugsByPublisher(names).map(({ publisher, slugs }) => ({ slug: { in: slugs }, publisher: { slug: publisher } }));
+
+/** What is read out of the row of each name, in their order; null: there is none. */
+export function inOrderOf<Row extends { readonly slug: string; readonly publisher: { readonly slug: string } }, T>(
+  names: readonly OwnedSlug[],
+  rows: readonly Row[],
+  read: (row: Row) => T,
+): readonly (T | null)[] {
+  const keys = names.map(({ publisher, slug }) => ownedName(publisher, slug));
+  const found = inOrder(keys, rows, (row) => ownedName(row.publisher.slug, row.slug), String);
+  return found.map((row) => (row === null ? null : read(row)));
 }

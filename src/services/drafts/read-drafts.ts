@@ -1,6 +1,5 @@
 import type { Food } from "../../domain/model/food.js";
-import { translationSlug, type Translation } from "../../domain/model/translation.js";
-import { textName } from "../../domain/plan/check/check-translations.js";
+import { translatedTitle, translationSlug, type Translation } from "../../domain/model/translation.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
 import { componentDocument, foodDocument, packsDocument, planDocument, translationDocument } from "./draft-document.js";
@@ -20,7 +19,7 @@ const called = (draft: Draft<Translation> | null) =>
     ...draft,
     value: {
       ...draft.value,
-      title: draft.value.texts.find(({ path }) => textName(path) === "title")?.text ?? translationSlug(draft.value),
+      title: translatedTitle(draft.value) ?? translationSlug(draft.value),
     },
   };
 

@@ -98,8 +98,17 @@ export async function unknownCodesIn(
   ).map(placedProblem);
 }
 
+/** What was read back of each: its places and its codes are looked for in the same texts. */
+const known = new WeakMap<GatheredPlan, ReturnType<typeof readAll>>();
+
+function readBack(paced: Sliced, gathered: GatheredPlan): ReturnType<typeof readAll> {
+  const reading = known.get(gathered) ?? readAll(paced, gathered);
+  known.set(gathered, reading);
+  return reading;
+}
+
 /** Its drafts as they are written; null: this version of the program reads the text no more; then nothing can be shown in it. */
-async function readBack(paced: Sliced, { draft, components, translations }: GatheredPlan) {
+async function readAll(paced: Sliced, { draft, components, translations }: GatheredPlan) {
   const readOne = async ({ text }: DraftDocument, file: string): Promise<ReadDocument | null> => {
     const { documents } = await runInSlices(paced, (work) => readDocumentsInSlices(text, file, mostProblems, work));
     return documents[0] ?? null;

@@ -1,8 +1,10 @@
+import { countSteps } from "../../kit/count-steps.js";
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../../src/domain/model/plan.js";
 import type { Translation } from "../../../src/domain/model/translation.js";
 import { readTranslation } from "../../../src/imports/documents/read-translation.js";
 import { translationSchema } from "../../../src/imports/documents/schemas/translation-schema.js";
+import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { demo } from "../../graphql/open-test-app.js";
 
 const [written] = demo.plans;
@@ -46,5 +48,64 @@ describe("the originals that a translation was made from", () => {
   it("are those of now for a text that is another", () => {
     const before = taken(said);
     expect(of(taken({ title: "Zwei Wochen Grünkohl" }, changed, [before]))).toEqual(["A fortnight of kale"]);
+  });
+});
+
+describe("a translation that is nothing but mistakes", () => {
+  const steps = (count: number, of: string) =>
+    Object.fromEntries(Array.from({ length: count }, (_, at) => [`${of}${String(at)}`, "Rühren."]));
+  const meal = plan.meals[0];
+  if (meal === undefined) throw new Error("the plan has no meals");
+  const [step] = meal.steps;
+  const large = (count: number): Plan => ({
+    ...plan,
+    meals: [{ ...meal, steps: Object.keys(steps(count, "s")).map((id) => ({ ...step, id, text: "Stir." }) as never) }],
+  });
+  const wrong = (count: number) => ({
+    meals: { [meal.slug]: { steps: steps(count, "w") } },
+    "numbers-differ": Array.from({ length: count }, (_, at) => `none${String(at)}`),
+  });
+
+  it("is told of the first hundred, and how many more there are", () => {
+    const result = read(wrong(200), large(200));
+    if (result.ok) throw new Error("it was taken");
+    const more = result.problems.filter(({ code }) => code === "MORE_PROBLEMS");
+    expect(result.problems.length).toBe(100);
+    expect(more).toEqual([{ code: "MORE_PROBLEMS", path: [], count: 301 }]);
+  });
+
+  it("takes about twice the work where it is twice as long", () => {
+    const work = (count: number) => {
+      const [document, original] = [wrong(count), large(count)];
+      return countSteps(() => read(document, original));
+    };
+    work(10);
+    expect(work(280)).toBeLessThan(2.3 * work(140));
+  });
+});
+
+describe("keys that no translation could keep", () => {
+  const problemsOf = (swaps: string) =>
+    readDocuments(`kind: translation\nplan: week\nlanguage: de\nmeals: { stew: ${swaps} }\n`, "de.yaml").problems;
+
+  it.each([
+    ["{ swaps: { beans: { usda 11233: { note: a }, usda-11233: { note: b } } } }", "usda-11233"],
+    ['{ swaps: { beans: { kale: { note: a }, "kale ": { note: b } } } }', "kale "],
+  ])("are refused where two name one food: %s", (swaps, got) => {
+    const path = ["meals", "stew", "swaps", "beans", got];
+    expect(problemsOf(swaps)).toMatchObject([{ line: 4, path, problem: { code: "BAD_SHAPE", got } }]);
+  });
+
+  it.each(["{ steps: { __proto__: Rühren. } }", '{ swaps: { "__proto__": { kale: { note: a } } } }'])(
+    "are refused where nothing could be kept under them: %s",
+    (swaps) => {
+      expect(problemsOf(swaps)).toMatchObject([{ line: 4, problem: { code: "BAD_SHAPE" } }]);
+      expect(problemsOf(swaps)[0]?.problem).toMatchObject({ got: expect.stringContaining("__proto__") as string });
+    },
+  );
+
+  it("are refused in every kind of document", () => {
+    const { documents, problems } = readDocuments("kind: food\nslug: kale\nnames: { en: kale, __proto__: x }\n", "x");
+    expect([documents, problems.length]).toEqual([[], 1]);
   });
 });

@@ -3,14 +3,11 @@ import { translationSlug, type Translation } from "../../model/translation.js";
 import type { Path, Problem, TranslationProblem } from "../../problem.js";
 import { differingLinks, differingNumbers } from "../translate/differing-numbers.js";
 import { mostTranslations } from "../translate/in-language.js";
-import { languagesOfPlan, originalsOf, pathKey, type OriginalText } from "../translate/texts-of.js";
+import { languagesOfPlan, originalsOf, pathKey, textName, type OriginalText } from "../translate/texts-of.js";
 import type { Finding } from "./finding.js";
 
 /** The most texts that one finding names. */
 const mostNamed = 10;
-
-/** How a text is named in a list of them: `meals/soup/steps/boil`. */
-export const textName = (path: readonly string[]): string => path.join("/");
 
 /** More languages than a plan may be translated into. */
 export function checkLanguages(bundle: PlanBundle): readonly Problem[] {

@@ -1,7 +1,8 @@
 import { readWriting } from "../../writing/read-writing.js";
 import type { WrittenBlock, WrittenInline } from "../../writing/writing.js";
-import { numbersInText, type NumbersOfText, type TextNumber } from "./text-numbers.js";
+import { KnownNumbers } from "./known-numbers.js";
 import type { TextKind } from "./map-texts.js";
+import { numbersInText, type NumbersOfText } from "./text-numbers.js";
 
 /** A text, and the language it is in (BCP 47). */
 interface InLanguage {
@@ -9,7 +10,7 @@ interface InLanguage {
   readonly language: string;
 }
 
-/** Numbers of each side that the other does not have, as they are written there. */
+/** Numbers of each side that the other does not have, as they are written there: the first of them. */
 interface DifferingNumbers {
   readonly original: readonly string[];
   readonly translated: readonly string[];
@@ -37,36 +38,20 @@ export function differingLinks(original: string, translated: string): readonly s
   return [...[...before].filter((each) => !after.has(each)), ...[...after].filter((each) => !before.has(each))];
 }
 
-/** Numbers of one side that the other has neither as a number nor as a word, each once. */
-const missingIn = ({ numbers, words }: NumbersOfText, all: NumbersOfText): readonly string[] => [
-  ...new Set(
-    all.numbers
-      .filter((each) => !numbers.some((other) => isSame(each, other)) && !each.values.some((value) => words.has(value)))
-      .map(({ written }) => written),
-  ),
-];
+/** The most numbers of a side that are told. */
+const mostTold = 10;
 
-function isSame(a: TextNumber, b: TextNumber): boolean {
-  if (a.unit === null || b.unit === null) return anyOf(a, b, isEqual);
-  if (a.unit.of !== b.unit.of) return false;
-  if (a.unit.of === "TEMPERATURE" && b.unit.of === "TEMPERATURE") {
-    if (a.unit.scale === b.unit.scale) return anyOf(a, b, isEqual);
-    const [inC, inF] = a.unit.scale === "C" ? [a, b] : [b, a];
-    return anyOf(inC, inF, isSameHeat);
+/** Numbers of one side that the other has neither as a number nor as a word, each once, the first of them. */
+function missingIn({ numbers, words }: NumbersOfText, all: NumbersOfText): readonly string[] {
+  const known = new KnownNumbers(numbers);
+  const missing = new Set<string>();
+  for (const each of all.numbers) {
+    if (known.has(each) || each.values.some((value) => words.has(value))) continue;
+    missing.add(each.written);
+    if (missing.size === mostTold) break;
   }
-  const [timesA, timesB] = ["times" in a.unit ? a.unit.times : 1, "times" in b.unit ? b.unit.times : 1];
-  return anyOf(a, b, (x, y) => isEqual(x * timesA, y * timesB));
+  return [...missing];
 }
-
-const anyOf = (a: TextNumber, b: TextNumber, fits: (x: number, y: number) => boolean): boolean =>
-  a.values.some((x) => b.values.some((y) => fits(x, y)));
-
-const isEqual = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b));
-
-/** Common practice, no source: dials of ovens go in steps of 5 °C or 10 °F; what food must reach inside is exact. */
-const ovenFrom = 120;
-const isSameHeat = (celsius: number, fahrenheit: number): boolean =>
-  Math.abs(((fahrenheit - 32) * 5) / 9 - celsius) <= (celsius >= ovenFrom ? 5 : 1);
 
 /** Without marks of lists and addresses of links, whose numbers nobody reads. */
 function plainText(text: string, kind: TextKind): string {

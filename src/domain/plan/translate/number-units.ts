@@ -1,3 +1,5 @@
+import { numberMarks } from "../../quantity/parse/number-marks.js";
+
 /** What a number counts, and how many of the smallest of its kind one of them is: minutes, degrees, grams, millilitres, millimetres. */
 export type NumberUnit =
   | { readonly of: "TEMPERATURE"; readonly scale: "C" | "F" }
@@ -46,10 +48,7 @@ export function unitAfter(behind: string): { readonly unit: NumberUnit; readonly
 }
 
 /** Whether a language parts thousands with a space. */
-export function spaceGroups(language: string): boolean {
-  const parts = new Intl.NumberFormat(language, { useGrouping: true }).formatToParts(1_234_567);
-  return parts.some(({ type, value }) => type === "group" && /^\s$/u.test(value));
-}
+export const spaceGroups = (language: string): boolean => /^\s$/u.test(numberMarks(language)?.group ?? "");
 
 const rows: Readonly<Record<string, string>> = {
   en: "both:2 thirteen:13 fourteen:14 fifteen:15 sixteen:16 eighteen:18 twenty:20 thirty:30 forty:40 fifty:50 sixty:60 ninety:90 hundred:100",

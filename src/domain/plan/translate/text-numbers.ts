@@ -1,4 +1,5 @@
 import { numberWords } from "../../quantity/parse/words/number-words.js";
+import { languageOf } from "../../quantity/reader-locale.js";
 import { extraNumberWords, spaceGroups, unitAfter, type NumberUnit } from "./number-units.js";
 
 /** A number in a text. */
@@ -45,15 +46,13 @@ export function numbersInText(text: string, language: string): NumbersOfText {
     const isRange: boolean =
       next !== null && /^\s*(?:[-–—]|to|or|and|bis|oder|und|à|ou|et|a|o|y|do|lub|i)\s*$/iu.test(behind);
     const unit: NumberUnit | null = own?.unit ?? (isRange ? unitOf(next) : null);
-    const isCold =
-      unit?.of === "TEMPERATURE" &&
-      /(?:^|[\s(])(?:[-−–]|minus|moins|menos)\s?$/iu.test(grouped.slice(0, each.at)) &&
-      !isAfterNumber(grouped, each.at);
+    const before = grouped.slice(Math.max(0, each.at - mostBefore), each.at);
+    const isCold = unit?.of === "TEMPERATURE" && isMinus(before) && !isAfterNumber(before);
     const values = isCold ? each.values.map((value) => -value) : each.values;
-    numbers.unshift({ written: `${isCold ? "−" : ""}${each.written}${own?.written ?? ""}`, values, unit });
+    numbers.push({ written: `${isCold ? "−" : ""}${each.written}${own?.written ?? ""}`, values, unit });
     next = { at: each.at, unit };
   }
-  return { numbers: withHours(numbers, found, grouped), words: wordsFor(plain, language) };
+  return { numbers: withHours(numbers.toReversed(), found, grouped), words: wordsFor(plain, language) };
 }
 
 interface Place {
@@ -63,8 +62,13 @@ interface Place {
 
 const unitOf = (place: Place | null): NumberUnit | null => place?.unit ?? null;
 
+/** Letters before a number that are looked at for its sign. */
+const mostBefore = 40;
+
+const isMinus = (before: string): boolean => /(?:^|[\s(])(?:[-−–]|minus|moins|menos)\s?$/iu.test(before);
+
 /** "180 – 200 °C" is a range, and "– 18 °C" after words is a frost. */
-const isAfterNumber = (text: string, at: number): boolean => /\d\s*[-−–]\s?$/u.test(text.slice(0, at));
+const isAfterNumber = (before: string): boolean => /\d\s*[-−–]\s?$/u.test(before);
 
 /** "1 h 30 min" is one length of time. */
 function withHours(
@@ -132,7 +136,7 @@ const decimal = (plain: string, mark: string): number => {
 };
 
 function wordsFor(text: string, language: string): ReadonlySet<number> {
-  const base = language.toLowerCase().split("-")[0] ?? "";
+  const base = languageOf(language);
   const known = numberWords[base];
   const values = new Set<number>();
   for (const [word] of text.toLowerCase().matchAll(/\p{L}+/gu)) {

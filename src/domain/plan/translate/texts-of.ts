@@ -19,6 +19,9 @@ export interface OriginalText {
 /** A path as one word, for maps. */
 export const pathKey = (path: readonly string[]): string => path.join("\u0000");
 
+/** The same for writers: `meals/soup/steps/boil`. */
+export const textName = (path: readonly string[]): string => path.join("/");
+
 /** Everything a plan, with its meals, says in words, by `pathKey`. */
 export const textsOfPlan = memoize((plan: Plan) => collected((note) => void mapPlanTexts(plan, note)));
 

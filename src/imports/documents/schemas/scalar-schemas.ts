@@ -18,6 +18,10 @@ export const slugSchema = z
 /** Longest name of a food. */
 const longestFoodName = 120;
 
+const foodReferenceWords = {
+  description: "slug or name of a food, or usda and its number in the open food table, such as usda 11233",
+};
+
 /** A food as a line names it: its slug, any of its names, or its number in the open food table, `usda 11233`. */
 export const foodReferenceSchema = z
   .string()
@@ -25,7 +29,24 @@ export const foodReferenceSchema = z
   .min(1)
   .max(longestFoodName)
   .transform(foodSlug)
-  .meta({ description: "slug or name of a food, or usda and its number in the open food table, such as usda 11233" });
+  .meta(foodReferenceWords);
+
+/** A map by the foods that its keys name. */
+export const byFoodSchema = <Value extends z.ZodType>(value: Value) =>
+  z
+    .record(z.string().min(1).max(longestFoodName).meta(foodReferenceWords), value)
+    .superRefine((map, context) => {
+      const seen = new Map<string, string>();
+      for (const written of Object.keys(map)) {
+        const food = foodSlug(written.trim());
+        const before = seen.get(food);
+        seen.set(food, written);
+        if (before === undefined) continue;
+        const params = { expected: `each food once; it is also named by "${before}"`, got: written };
+        context.addIssue({ code: "custom", path: [written], params });
+      }
+    })
+    .transform((map) => Object.fromEntries(Object.entries(map).map(([food, each]) => [foodSlug(food.trim()), each])));
 
 /** A name of a step, a line or a route, inside its own document. */
 export const nameSchema = z.string().min(1).max(documentLimits.words);

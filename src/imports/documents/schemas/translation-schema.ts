@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { translationSlug } from "../../../domain/model/translation.js";
 import {
+  byFoodSchema,
   documentLimits,
-  foodReferenceSchema,
   listSchema,
   localeSchema,
   nameSchema,
@@ -12,17 +12,20 @@ import {
 } from "./scalar-schemas.js";
 import { textKeys } from "./writing-schema.js";
 
-/** A map with as many entries as a list may have. */
-const mapOf = <Key extends z.core.$ZodRecordKey, Value extends z.ZodType>(key: Key, value: Value) =>
-  z.record(key, value).refine((map) => Object.keys(map).length <= documentLimits.entries, {
+/** As many entries as a list may have. */
+const few = <Map extends z.ZodType<object>>(map: Map) =>
+  map.refine((entries) => Object.keys(entries).length <= documentLimits.entries, {
     params: { expected: `at most ${documentLimits.entries} entries` },
   });
+
+const mapOf = <Key extends z.core.$ZodRecordKey, Value extends z.ZodType>(key: Key, value: Value) =>
+  few(z.record(key, value));
 
 const stepsSchema = mapOf(nameSchema, textSchema).meta({ description: "texts of steps, by the names of the steps" });
 
 const swapsSchema = mapOf(
   nameSchema,
-  mapOf(foodReferenceSchema, z.strictObject({ note: textSchema.optional(), steps: stepsSchema.optional() })),
+  few(byFoodSchema(z.strictObject({ note: textSchema.optional(), steps: stepsSchema.optional() }))),
 ).meta({ description: "notes and steps of swaps, by the name of the line and the food that stands in" });
 
 const made = { steps: stepsSchema.optional(), swaps: swapsSchema.optional() } as const;

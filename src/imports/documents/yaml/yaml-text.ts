@@ -3,7 +3,7 @@ import type { CST, Document } from "yaml";
 import type { Path, Problem } from "../../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/counted-work.js";
 import { documentParts } from "../document-parts.js";
-import { repeatedKeys } from "./repeated-keys.js";
+import { wrongKeys } from "./wrong-keys.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
 import { YamlPlaces } from "./yaml-places.js";
 import { readTokens } from "./yaml-tokens.js";
@@ -158,7 +158,7 @@ interface ReadOne {
 
 function* readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place): InSlices<ReadOne> {
   const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(placeAt(pos[0]), message));
-  const twice = repeatedKeys(document).map((offset) => bad(placeAt(offset), "the same key twice"));
+  const twice = wrongKeys(document).map(({ offset, fault }) => bad(placeAt(offset), fault));
   if (faults.length + twice.length > 0) return { document: null, problems: [...faults, ...twice] };
   yield;
   const places = new YamlPlaces(document);

@@ -1,3 +1,4 @@
+import { countSteps } from "../../../kit/count-steps.js";
 import { expect, test } from "vitest";
 import { differingLinks, differingNumbers } from "../../../../src/domain/plan/translate/differing-numbers.js";
 
@@ -62,4 +63,36 @@ test("numbers of lists and of addresses are nobody's", () => {
     "https://allotments.example/2024/5",
     "https://allotments.example/de/7",
   ]);
+});
+
+test("numbers are told once, and the first of them only", () => {
+  expect(differ("Add 5 g, 5 g and 7 g.", "3 g, 3 g und 3 g zugeben.")).toEqual({
+    original: ["5 g", "7 g"],
+    translated: ["3 g"],
+  });
+  const many = Array.from({ length: 500 }, (_, at) => `${String(at + 1000)} g`).join(", ");
+  expect(differ(many, "nichts")?.original).toEqual(many.split(", ").slice(0, 10));
+});
+
+test("a sign is looked for close to its number, whatever stands before", () => {
+  const words = "Wasch den Grünkohl. ".repeat(300);
+  expect(differ(`${words}Freeze at -18 °C.`, `${words}Bei −18 °C einfrieren.`)).toBeNull();
+  expect(differ(`${words}Bake at 180 - 200 °C.`, `${words}Bei 180 bis 200 °C backen.`)).toBeNull();
+});
+
+// A text may be nothing but numbers: 9,000 letters hold some thousand of them.
+test.each([
+  ["numbers", (at: number) => String(at + 1000), (at: number) => String(at + 5000)],
+  ["masses", (at: number) => `${String(at + 1000)} g`, (at: number) => `${String(at + 5000)} g`],
+  ["temperatures", (at: number) => `-${String(at + 100)} °C`, (at: number) => `-${String(at + 5100)} °F`],
+  ["the same numbers", (at: number) => String(at + 1000), (at: number) => String(at + 1000)],
+])("twice as many %s are no more than about twice the work", (_, original, translated) => {
+  const text = (of: (at: number) => string, count: number) =>
+    Array.from({ length: count }, (__, at) => of(at)).join("; ");
+  const work = (count: number) => {
+    const [before, after] = [text(original, count), text(translated, count)];
+    return countSteps(() => differ(before, after));
+  };
+  work(50);
+  expect(work(600)).toBeLessThan(2.3 * work(300));
 });
