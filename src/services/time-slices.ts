@@ -105,6 +105,10 @@ export interface Sliced {
   readonly work?: SlicedWork;
 }
 
+/** These services with the computation of a job, behind the requests that wait when it pauses. */
+export const asJob = <Deps extends { readonly slicer?: TimeSlicer }>(deps: Deps): Deps & Sliced =>
+  deps.slicer === undefined ? deps : { ...deps, work: deps.slicer.beginJob() };
+
 /** Runs a long computation in time slices. */
 export async function runInSlices<Found>({ work }: Sliced, begin: (work: Work) => InSlices<Found>): Promise<Found> {
   if (work === undefined) return runToEnd(begin(unlimitedWork));

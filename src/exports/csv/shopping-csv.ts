@@ -5,7 +5,7 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { presentAmount } from "../../domain/quantity/format.js";
 import { csvText, marksOf, standardMarks, type CsvCell } from "./csv-text.js";
-import { shoppingText } from "../document/shopping-text.js";
+import { shoppingText, usesTexts } from "../document/shopping-text.js";
 import { wordsFor } from "../words/words-for.js";
 import type { CsvColumn } from "../words/words.js";
 import { codeName } from "../words/rule-words.js";
@@ -49,7 +49,7 @@ export function* shoppingCsvInSlices(
 
 function rowOf(line: ShoppingLine, reader: Reader, severalPlans: boolean, dialect: CsvDialect): readonly CsvCell[] {
   const { food, need, onHand, toBuy, cost } = line;
-  const said = shoppingText(line, reader, severalPlans);
+  const said = shoppingText(line, reader);
   const unit = need === null ? null : presentAmount(need, food, reader);
   // Base units in one of the shown unit.
   const size = need === null || unit === null || unit.value === 0 ? 1 : need.low / unit.value;
@@ -68,7 +68,7 @@ function rowOf(line: ShoppingLine, reader: Reader, severalPlans: boolean, dialec
     said.take,
     price === null ? null : { decimal: price.amount },
     price?.currency ?? null,
-    said.uses.join("; "),
+    usesTexts(line, reader, severalPlans).join("; "),
     said.optional ? wordsFor(reader.locale).optional : "",
   ];
 }

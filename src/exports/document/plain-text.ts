@@ -35,6 +35,13 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
     made.push(...notesLines(each.component, book.words, "    "));
   }
   yield;
+  const bought: string[] = [];
+  for (const [aisle, lines] of byAisle(list.lines)) {
+    bought.push(`  ${codeName("aisles", aisle, words)}`);
+    yield* linesInSlices(lines, reader, bought);
+  }
+  const covered: string[] = [];
+  yield* linesInSlices(coveredLines(list.lines), reader, covered);
   const told = [...scaled.warnings, ...list.warnings, ...storage.warnings];
   const warnings = warningLines(
     told.filter(({ code }) => code !== "PRICE_UNKNOWN"),
@@ -55,17 +62,8 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
           ...notesLines(meal, words, "    "),
         ]),
     ),
-    ...section(
-      words.plain.buy,
-      byAisle(list.lines).flatMap(([aisle, lines]) => [
-        `  ${codeName("aisles", aisle, words)}`,
-        ...lines.map((line) => `    ${buyText(line, reader)}`),
-      ]),
-    ),
-    ...section(
-      words.inTheHouse,
-      coveredLines(list.lines).map((line) => `    ${buyText(line, reader)}`),
-    ),
+    ...section(words.plain.buy, bought),
+    ...section(words.inTheHouse, covered),
     ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
     ...section(
       words.plain.keep,
@@ -87,8 +85,19 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
     .join("\n");
 }
 
+function* linesInSlices(
+  lines: readonly ShoppingLine[],
+  reader: PlainTextInput["reader"],
+  into: string[],
+): InSlices<void> {
+  for (const line of lines) {
+    yield;
+    into.push(`    ${buyText(line, reader)}`);
+  }
+}
+
 function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {
-  const { food, need, onHand, take, price, optional } = shoppingText(line, reader, false);
+  const { food, need, onHand, take, price, optional } = shoppingText(line, reader);
   const bought = take === null || take === need ? "" : `  →  ${take}${price === null ? "" : ` = ${price}`}`;
   const said = [need, onHand, optional ? wordsFor(reader.locale).optional : null];
   return `${food}: ${said.filter((each) => each !== null).join(", ")}${bought}`;

@@ -27,15 +27,12 @@ interface ShoppingText {
   readonly optional: boolean;
   /** "4.75 XTS"; null where it is not known. */
   readonly price: string | null;
-  /** "Kale and barley salad 508 g"; one each. */
-  readonly uses: readonly string[];
   /** "juice 90 ml": parts of the pieces bought that nothing takes; one each. */
   readonly over: readonly string[];
 }
 
-/** @param severalPlans name the plan of every use too */
-export function shoppingText(line: ShoppingLine, reader: Reader, severalPlans: boolean): ShoppingText {
-  const { food, need, onHand, buy, cost, uses } = line;
+export function shoppingText(line: ShoppingLine, reader: Reader): ShoppingText {
+  const { food, need, onHand, buy, cost } = line;
   const { language } = readerLocale(reader.locale).tag;
   const words = wordsFor(reader.locale);
   const show = (amount: BaseAmount): string => presentAmount(amount, food, reader).text;
@@ -47,7 +44,6 @@ export function shoppingText(line: ShoppingLine, reader: Reader, severalPlans: b
     take: takenText(line, reader),
     optional: isOptional(line),
     price: buy.length === 0 || cost.atTill === null ? null : moneyText(cost.atTill),
-    uses: uses.map((use) => useText(use, food, reader, severalPlans)),
     over: line.partsOver.map(
       ({ part, pieces, amount }) => `${partWord(part, language)} ${overText(pieces, amount, reader)}`,
     ),
@@ -57,6 +53,14 @@ export function shoppingText(line: ShoppingLine, reader: Reader, severalPlans: b
 /** The food's own words and densities are those of whole pieces, not of a part. */
 const overText = (pieces: number, amount: BaseAmount | null, reader: Reader): string =>
   presentAmount(amount ?? { dimension: "COUNT", low: pieces, high: pieces }, noFacts, reader).text;
+
+/**
+ * "Kale and barley salad 508 g"; one for each line of the plans that takes the food, which may be thousands.
+ *
+ * @param severalPlans name the plan of every use too
+ */
+export const usesTexts = ({ food, uses }: ShoppingLine, reader: Reader, severalPlans: boolean): readonly string[] =>
+  uses.map((use) => useText(use, food, reader, severalPlans));
 
 /** "Lemon yoghurt: juice of 1 lemon", "Kale and barley salad 508 g". */
 function useText({ bundle, meal, component, part, amount }: Use, food: Food, reader: Reader, plan: boolean): string {

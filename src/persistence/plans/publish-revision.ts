@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { addChange } from "./changes.js";
-import { canonicalJson, checksumOf } from "../sql/canonical-json.js";
+import { canonicalJson, checksumOfText } from "../sql/canonical-json.js";
 import type { OwnedSlug, RevisionSummary, WithdrawThen } from "../data.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
 import { linkRevision } from "./link-revision.js";
@@ -21,7 +21,8 @@ export async function publishRevision(
   ruleSet: string | null,
 ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }> {
   const document = documentOf(bundle);
-  const checksum = checksumOf(document);
+  const text = canonicalJson(document);
+  const checksum = checksumOfText(text);
   const plan = await lockPlan(db, bundle.plan);
   const newest = plan.newestRevisionId === null ? null : await summaryById(db, plan.newestRevisionId);
   if (newest?.checksum === checksum) return { summary: newest, created: false };
@@ -35,7 +36,7 @@ export async function publishRevision(
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
        rule_set_id, meaning, publisher_region, publisher_currency)
     SELECT ${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}::int, ${title}, ${serves}::int, ${locale},
-      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${canonicalJson(document)}::jsonb,
+      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${text}::jsonb,
       ${ruleSet}::uuid, ${meaning}::int, region, currency
     FROM publishers WHERE id = ${publisherId}::uuid`;
   await linkRevision(db, document, { publisherId, revisionId: id, publishedAt });

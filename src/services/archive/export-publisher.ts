@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
-import { canonicalJson } from "../../persistence/sql/canonical-json.js";
+import { canonicalJson, canonicalJsonInSlices } from "../../persistence/sql/canonical-json.js";
 import { mayUse, requireScope, type Caller } from "../access/actor.js";
 import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
 import {
@@ -11,6 +11,7 @@ import {
   translationDocument,
 } from "../drafts/draft-document.js";
 import { feedSettingsSchema } from "../imports/feeds/feed-settings.js";
+import { asJob, runInSlices, type Sliced } from "../time-slices.js";
 import { write } from "../write.js";
 import { sha256, type ArchiveEntry } from "./archive-entry.js";
 import { archiveVersion, fileNames } from "./archive-format.js";
@@ -39,7 +40,7 @@ export async function exportPublisher(deps: Deps, caller: Caller, slug: string):
     ...(mayUse(caller.actor, "ADMIN", slug) ? [] : (["webhooks"] as const)),
     ...(mayUse(caller.actor, "IMPORT", slug) ? [] : (["feeds"] as const)),
   ];
-  const entries = withManifest(slug, leftOut, filesOf(deps, publisher, leftOut));
+  const entries = withManifest(slug, leftOut, filesOf(asJob(deps), publisher, leftOut));
   return ok({ documents: await deps.data.archives.size(slug), bytes: noted(deps, caller, slug, packZip(entries)) });
 }
 
@@ -64,6 +65,10 @@ const jsonFile = (name: string, value: unknown): ArchiveEntry => ({
   bytes: Buffer.from(`${canonicalJson(value)}\n`),
 });
 
+/** Between the requests of others: that of a large plan has megabytes. */
+const documentBytes = async (deps: Sliced, document: unknown): Promise<Buffer> =>
+  Buffer.from(await runInSlices(deps, () => canonicalJsonInSlices(document)));
+
 /** The files, and at the end the list of them. */
 async function* withManifest(
   publisher: string,
@@ -81,7 +86,11 @@ async function* withManifest(
   });
 }
 
-async function* filesOf(deps: Deps, publisher: Publisher, leftOut: readonly LeftOut[]): AsyncGenerator<ArchiveEntry> {
+async function* filesOf(
+  deps: Deps & Sliced,
+  publisher: Publisher,
+  leftOut: readonly LeftOut[],
+): AsyncGenerator<ArchiveEntry> {
   const { id: _, slug, name, ...facts } = publisher;
   yield jsonFile(fileNames.publisher, { name, says: publisherDocumentOf(slug, facts) });
   yield* imageFiles(deps, slug);
@@ -143,13 +152,14 @@ async function readDraft(
   return { ...marks(draft), published: published ?? null, document };
 }
 
-async function* revisionFiles({ data: { archives } }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+async function* revisionFiles(deps: Deps & Sliced, publisher: string): AsyncGenerator<ArchiveEntry> {
+  const { archives } = deps.data;
   let after: { slug: string; revision: number } | null = null;
   for (;;) {
     const page = await archives.revisions(publisher, after, pageSize);
     for (const { slug, revision, publishedAt, withdrawnAt, ...rest } of page) {
       const document = await archives.document(publisher, { slug, revision });
-      yield { name: fileNames.document(slug, revision), bytes: Buffer.from(canonicalJson(document)) };
+      yield { name: fileNames.document(slug, revision), bytes: await documentBytes(deps, document) };
       const dates = { publishedAt: publishedAt.toISOString(), withdrawnAt: withdrawnAt?.toISOString() ?? null };
       yield jsonFile(fileNames.revision(slug, revision), { ...rest, ...dates });
     }
@@ -179,7 +189,8 @@ async function* imageFiles({ data }: Deps, publisher: string): AsyncGenerator<Ar
 }
 
 /** What waits; of a publication with what is to be published. What was done, kept back or cancelled stays where it was. */
-async function* scheduledFiles({ data }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+async function* scheduledFiles(deps: Deps & Sliced, publisher: string): AsyncGenerator<ArchiveEntry> {
+  const { data } = deps;
   const waiting = await data.archives.scheduled(publisher);
   const listed: object[] = [];
   for (const { id, dueAt, createdAt, ...rest } of waiting) {
@@ -187,7 +198,7 @@ async function* scheduledFiles({ data }: Deps, publisher: string): AsyncGenerato
       const bundle = await data.scheduled.bundle(id);
       // Done since the list was read.
       if (bundle === null) continue;
-      yield { name: fileNames.scheduledDocument(rest.slug), bytes: Buffer.from(canonicalJson(bundle)) };
+      yield { name: fileNames.scheduledDocument(rest.slug), bytes: await documentBytes(deps, bundle) };
     }
     listed.push({ ...rest, dueAt: dueAt.toISOString(), createdAt: createdAt.toISOString() });
   }

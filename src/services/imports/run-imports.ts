@@ -14,7 +14,7 @@ import { loadOwnPrices } from "./rows/load-own-prices.js";
 import { loadPrices } from "./rows/load-prices.js";
 import { importMaker, importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
-import { yieldToOthers } from "../time-slices.js";
+import { asJob, yieldToOthers } from "../time-slices.js";
 import { undoRun } from "./undo/undo-run.js";
 import { utcDay } from "../../domain/utc-day.js";
 
@@ -88,8 +88,7 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
   }, everyMs);
   try {
     // Where readers are served by the same process, rows are read between their requests.
-    const sliced = deps.slicer === undefined ? deps : { ...deps, work: deps.slicer.beginJob() };
-    const loaded = await load(sliced, run, worker, stop);
+    const loaded = await load(asJob(deps), run, worker, stop);
     if (loaded === "LATER") return false;
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
     const problems = loaded.ok ? moreAside(loaded.value) : loaded.problems;

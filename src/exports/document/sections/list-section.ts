@@ -2,7 +2,7 @@ import type { InSlices } from "../../../domain/counted-work.js";
 import type { Reader } from "../../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../../domain/plan/scaled.js";
 import { aside, heading, listOf, section, strong, text, type Block, type Lines } from "../document.js";
-import { byAisle, coveredLines, shoppingText } from "../shopping-text.js";
+import { byAisle, coveredLines, shoppingText, usesTexts } from "../shopping-text.js";
 import { wordsFor } from "../../words/words-for.js";
 import { codeName } from "../../words/rule-words.js";
 
@@ -34,7 +34,8 @@ export function* listBlocksInSlices(
 
 function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): Lines {
   const words = wordsFor(reader.locale);
-  const { food, need, onHand, take, price, uses, over, optional } = shoppingText(line, reader, severalPlans);
+  const { food, need, onHand, take, price, over, optional } = shoppingText(line, reader);
+  const uses = usesTexts(line, reader, severalPlans);
   const buy = take === null || take === need ? [] : [`${words.buy} ${take}${price === null ? "" : `, ${price}`}`];
   const said = [need, onHand, optional ? words.optional : null].filter((each) => each !== null);
   return [

@@ -28,16 +28,7 @@ export function shelfLine(
 ): ShelfLine {
   const { food } = line;
   const words = book.words.page;
-  const {
-    food: name,
-    need,
-    onHand,
-    take,
-    packs,
-    price,
-    optional,
-    over,
-  } = shoppingText(line, book.reader, severalPlans);
+  const { food: name, need, onHand, take, packs, price, optional, over } = shoppingText(line, book.reader);
   const users = line.uses.map(({ bundle, component, meal }) =>
     [severalPlans ? bundle.plan.title : null, component?.title ?? meal?.title].filter((each) => each).join(": "),
   );
