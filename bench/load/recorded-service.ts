@@ -17,12 +17,15 @@ export async function startRecorded(environment: Readonly<Record<string, string>
   const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
   const file = join(folder, "turns");
   writeFileSync(file, "");
-  const server = await startServer(["--max-semi-space-size=64", "--import", "./bench/load/record-turns.mjs", "dist/main.js"], {
-    ...{ LOG_LEVEL: "warn", TURNS: file, PREPWRIGHT_ALLOW_EMBEDDED: "1", PREPWRIGHT_SHED_DELAY_MS: "0" },
-    ...{ PREPWRIGHT_POINTS_PER_ADDRESS: "0", PREPWRIGHT_POINTS_PER_TOKEN: "0" },
-    NODE_OPTIONS: "--max-old-space-size=256",
-    ...environment,
-  });
+  const server = await startServer(
+    ["--max-semi-space-size=64", "--import", "./bench/load/record-turns.mjs", "dist/main.js"],
+    {
+      ...{ LOG_LEVEL: "warn", TURNS: file, PREPWRIGHT_ALLOW_EMBEDDED: "1", PREPWRIGHT_SHED_DELAY_MS: "0" },
+      ...{ PREPWRIGHT_POINTS_PER_ADDRESS: "0", PREPWRIGHT_POINTS_PER_TOKEN: "0" },
+      NODE_OPTIONS: "--max-old-space-size=256",
+      ...environment,
+    },
+  );
   let read = 0;
   const turns = (): readonly number[] => {
     const written = readFileSync(file, "latin1");
