@@ -31,6 +31,8 @@ export interface WriteOrder {
 
 /** What was changed, for the audit trail. */
 export interface AuditSubject {
+  /** What was done to it where that is not what the write is named for. */
+  readonly action?: AuditAction;
   readonly kind: SubjectKind;
   /** Slug, or id of what has none. Never a secret. */
   readonly name: string;
@@ -81,9 +83,9 @@ export async function write<T extends Json>(
       if (!done.ok) throw new Refused(done.problems);
       const { value, subject } = done.value;
       const { requestId } = caller;
-      for (const { kind, name, before, after } of [subject].flat()) {
+      for (const { action: own, kind, name, before, after } of [subject].flat()) {
         await data.auditTrail.add({
-          ...{ at, author, publisher, action, requestId, before, after },
+          ...{ at, author, publisher, action: own ?? action, requestId, before, after },
           subjectKind: kind,
           subject: name,
         });

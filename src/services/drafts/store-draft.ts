@@ -7,10 +7,10 @@ import type { NewText, TakenVerdict } from "./draft-row.js";
 import { gatherPlan, placesIn } from "../plans/gather-plan.js";
 import { freezeDraft, problemsOfPublishing, type PublishedDraft, type PublishInput } from "../plans/publish-draft.js";
 import { readTime } from "../schedule/add-scheduled.js";
-import { scheduleGathered } from "../schedule/schedule-draft.js";
+import { scheduledSubject, scheduleGathered } from "../schedule/schedule-draft.js";
 import { RunLost, type RunningImport } from "../imports/running-import.js";
 import { saveTexts } from "./save-documents.js";
-import { write, type AuditSubject, type Written } from "../write.js";
+import { write, type AuditSubject } from "../write.js";
 
 /** A draft as an import found it, kept so that it can be put back exactly as it was. */
 export interface DraftBefore {
@@ -118,38 +118,36 @@ interface PublishedOf {
 async function publishOf(deps: Deps, maker: Actor, name: OwnedSlug): Promise<Result<PublishedOf>> {
   const { data } = deps;
   const { publisher, slug } = name;
-  const subjects: AuditSubject[] = [];
-  const changes: ImportChange[] = [];
   const [version] = await data.drafts.versions([{ kind: "PLAN", publisher, slug }]);
   if (version === null || version === undefined)
     return failed([{ code: "UNKNOWN_DRAFT", path: ["plan"], draft: "PLAN", slug }]);
   const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
-  const waited = await waitingIds(data, publisher, slug);
   const taken = await publishOrSchedule(deps, maker, { publisher, slug, expectedVersion: version });
   if (!taken.ok) return failed(taken.problems);
-  const published = taken.value;
-  if (published !== null && published.value.created) {
-    subjects.push(...[published.subject].flat());
+  const { published, subjects } = taken.value;
+  const changes: ImportChange[] = [];
+  if (published?.created === true) {
     const was: RevisionThen | null = inForce ? { revision: inForce.revision } : null;
-    const { revision } = published.value;
+    const { revision } = published;
     changes.push({ key: `REVISION ${slug}`, before: was, after: { revision } satisfies RevisionThen });
   }
-  const ids = (await waitingIds(data, publisher, slug)).filter((id) => !waited.includes(id));
-  if (ids.length > 0) {
-    for (const id of ids) subjects.push({ kind: "SCHEDULED", name: id, before: null, after: version });
+  const ids = subjects.flatMap((each) => (each.kind === "SCHEDULED" ? each.name : []));
+  if (ids.length > 0)
     changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
-  }
-  return ok({ subjects, changes });
+  return ok({ subjects: subjects.filter(({ kind }) => kind !== "PLAN" || published?.created === true), changes });
 }
 
-/** Publishes a draft, or has it published when its document says so. null: it waits. */
-async function publishOrSchedule(
-  deps: Deps,
-  maker: Actor,
-  input: PublishInput,
-): Promise<Result<Written<PublishedDraft> | null>> {
+interface Taken {
+  /** null: it waits. */
+  readonly published: PublishedDraft | null;
+  readonly subjects: readonly AuditSubject[];
+}
+
+/** Publishes a draft, or has it published when its document says so. */
+async function publishOrSchedule(deps: Deps, maker: Actor, input: PublishInput): Promise<Result<Taken>> {
   const frozen = await freezeDraft(deps, maker, input, null, "KEPT");
-  if (frozen.ok || !frozen.problems.some(({ code }) => code === "PUBLISH_AT_LATER")) return frozen;
+  if (frozen.ok) return ok({ published: frozen.value.value, subjects: [frozen.value.subject].flat() });
+  if (!frozen.problems.some(({ code }) => code === "PUBLISH_AT_LATER")) return frozen;
   const gathered = await gatherPlan(deps.data, input);
   const publishAt = gathered?.draft.value.publishAt;
   if (gathered === null || publishAt === undefined) throw new Error(`the draft of ${input.slug} is gone`);
@@ -157,12 +155,12 @@ async function publishOrSchedule(
     failed(problems.map((await placesIn(deps, gathered)).problem));
   const time = await readTime(deps, maker, publishAt, ["publish-at"]);
   if (!time.ok) return placed(time.problems);
-  const id = await scheduleGathered(deps, maker, gathered, { time: time.value, changeNote: null }, "KEPT");
-  return id.ok ? ok(null) : id;
+  const made = await scheduleGathered(deps, maker, gathered, { time: time.value, changeNote: null }, "KEPT");
+  if (!made.ok) return made;
+  const { id, isNew, ending } = made.value;
+  const own = isNew ? [scheduledSubject(id, gathered.draft.version)] : [];
+  return ok({ published: null, subjects: [...own, ...ending] });
 }
-
-const waitingIds = async (data: Data, publisher: string, slug: string): Promise<readonly string[]> =>
-  (await data.scheduled.waiting(publisher, slug)).map(({ id }) => id);
 
 async function draftNow(data: Data, publisher: string, { draft, slug }: NewText): Promise<DraftBefore | null> {
   const name = { publisher, slug };

@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Actor, Caller } from "../access/actor.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { Deps, OwnedSlug, RevisionSummary } from "../deps.js";
-import { scheduleEnding } from "../schedule/schedule-draft.js";
+import { readEnding, scheduleEnding } from "../schedule/schedule-draft.js";
 import { readScheduledTime } from "../schedule/read-scheduled-time.js";
 import { listsOfToday } from "../drafts/load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
@@ -87,13 +87,20 @@ export async function freezeDraft(
   const [before] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
   const early = tooEarly(gathered.draft.value, before ?? null, deps.clock());
   if (early !== null) return failed([(await placesIn(deps, gathered)).problem(early)]);
+  const placed = async (problems: readonly Problem[]): Promise<Result<never>> =>
+    failed(problems.map((await placesIn(deps, gathered)).problem));
+  const ending = await readEnding(deps, maker, gathered.draft.value, before !== undefined && before !== null);
+  if (!ending.ok) return placed(ending.problems);
   const published = await publishPlan(deps, gathered.bundle, changeNote);
-  if (!published.ok) return failed(published.problems.map((await placesIn(deps, gathered)).problem));
-  const ending = await scheduleEnding(deps, maker, gathered.draft.value, before !== undefined && before !== null);
-  if (!ending.ok) return failed(ending.problems.map((await placesIn(deps, gathered)).problem));
+  if (!published.ok) return placed(published.problems);
+  const ends = ending.value === null ? ok([]) : await scheduleEnding(deps, maker, ending.value);
+  if (!ends.ok) return placed(ends.problems);
   const { summary, created } = published.value;
   return ok({
     value: { publisher, slug, revision: summary.revision, created },
-    subject: { kind: "PLAN", name: slug, before: before?.revision ?? null, after: summary.revision },
+    subject: [
+      { kind: "PLAN", name: slug, before: before?.revision ?? null, after: summary.revision },
+      ...ends.value,
+    ],
   });
 }

@@ -8,7 +8,8 @@ import { placesIn, unknownCodesIn, type GatheredPlan } from "../plans/gather-pla
 import { missingPlan } from "../plans/missing-plan.js";
 import { checkForPublishing, frozenFrom } from "../plans/publish-plan.js";
 import { isStorable } from "../storable-text.js";
-import { addScheduled, inForceOf, readTime } from "./add-scheduled.js";
+import type { AuditSubject } from "../write.js";
+import { addScheduled, inForceOf, readTime, roomProblem, type Added } from "./add-scheduled.js";
 
 interface When {
   readonly time: ScheduledTime;
@@ -17,7 +18,7 @@ interface When {
 
 /**
  * Inside a transaction that locks the publisher: has a draft published at an hour as it is now, and withdrawn when its document says so.
- * Refused where it could not be published now. The id of what was scheduled.
+ * Refused where it could not be published now.
  */
 export async function scheduleGathered(
   deps: Deps,
@@ -25,7 +26,7 @@ export async function scheduleGathered(
   gathered: GatheredPlan,
   { time, changeNote }: When,
   codes: TextsToSave["codes"],
-): Promise<Result<string>> {
+): Promise<Result<GatheredScheduled>> {
   const { version, value: plan } = gathered.draft;
   const unknown = codes === "KEPT" ? [] : await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   if (unknown.length > 0) return failed(unknown);
@@ -36,32 +37,61 @@ export async function scheduleGathered(
   const checked = await checkForPublishing(deps, frozen.value);
   if (!checked.ok) return placed(checked.problems);
   const { publisher, slug } = plan;
-  const id = await addScheduled(deps, maker, time, {
+  const added = await addScheduled(deps, maker, time, {
     ...{ publisher, slug, version, changeNote },
     ...{ kind: "PUBLISH", reason: null, bundle: frozen.value },
   });
-  if (!id.ok) return id;
-  const ending = await scheduleEnding(deps, maker, plan);
-  return ending.ok ? id : placed(ending.problems);
+  if (!added.ok) return added;
+  const end = await readEnding(deps, maker, plan);
+  if (!end.ok) return placed(end.problems);
+  if (end.value === null) return ok({ ...added.value, ending: [] });
+  const missing = await notThereThen(deps, end.value, end.value.time, ["withdraw-at"]);
+  if (missing !== null) return placed([missing]);
+  const ending = await scheduleEnding(deps, maker, end.value);
+  return ending.ok ? ok({ ...added.value, ending: ending.value }) : placed(ending.problems);
+}
+
+interface GatheredScheduled extends Added {
+  /** For the audit trail: the withdrawal that its document asks for. */
+  readonly ending: readonly AuditSubject[];
 }
 
 /**
- * Inside a transaction, once the plan is published or waits to be: has it withdrawn when its document says so. An hour that is over says nothing of a
- * plan that was in print before, and is a slip of the finger in one that was not. The id of what was scheduled; null: the document names no such hour.
+ * When a plan is to be withdrawn by its document; null: it names no such hour. An hour that is over says nothing of a plan that was in print
+ * before, and is a slip of the finger in one that was not. Whatever would keep it from being scheduled is found here, before anything is published.
  */
-export async function scheduleEnding(
+export async function readEnding(
   deps: Deps,
   maker: Actor,
   { publisher, slug, withdrawAt }: Plan,
   wasInForce = false,
-): Promise<Result<string | null>> {
+): Promise<Result<Ending | null>> {
   if (withdrawAt === undefined) return ok(null);
   const time = await readTime(deps, maker, withdrawAt, ["withdraw-at"]);
   const isOver = !time.ok && time.problems.some((each) => each.code === "BAD_TIME" && each.why === "PAST");
   if (isOver && wasInForce) return ok(null);
   if (!time.ok) return time;
-  return addWithdrawal(deps, maker, { publisher, slug, reason: withdrawAt.reason }, time.value, ["withdraw-at"]);
+  const full = await roomProblem(deps.data, publisher, slug, "WITHDRAW");
+  return full === null
+    ? ok({ publisher, slug, reason: withdrawAt.reason, time: time.value })
+    : failed([{ ...full, path: ["withdraw-at"] }]);
 }
+
+/** Inside a transaction, once the plan is published or waits to be. For the audit trail: what was not scheduled already. */
+export async function scheduleEnding(
+  deps: Deps,
+  maker: Actor,
+  { time, ...plan }: Ending,
+): Promise<Result<readonly AuditSubject[]>> {
+  const added = await addScheduled(deps, maker, time, withdrawalOf(plan));
+  if (!added.ok) return added;
+  const { id, isNew } = added.value;
+  // As one that somebody asks for by itself.
+  return ok(isNew ? [{ ...scheduledSubject(id, null), action: "SCHEDULE_PLAN" }] : []);
+}
+
+export const scheduledSubject = (id: string, after: number | null) =>
+  ({ kind: "SCHEDULED", name: id, before: null, after }) as const satisfies AuditSubject;
 
 interface Withdrawal {
   readonly publisher: string;
@@ -69,21 +99,22 @@ interface Withdrawal {
   readonly reason: string;
 }
 
+interface Ending extends Withdrawal {
+  readonly time: ScheduledTime;
+}
+
+const withdrawalOf = ({ publisher, slug, reason }: Withdrawal) =>
+  ({ publisher, slug, reason, kind: "WITHDRAW", version: null, changeNote: null, bundle: null }) as const;
+
 /** Inside a transaction that locks the publisher: has a plan withdrawn at an hour at which it is published. */
 export async function addWithdrawal(
   deps: Deps,
   maker: Actor,
   plan: Withdrawal,
   time: ScheduledTime,
-  path: Path = ["input"],
-): Promise<Result<string>> {
-  const missing = await notThereThen(deps, plan, time, path);
-  if (missing !== null) return failed([missing]);
-  const { publisher, slug, reason } = plan;
-  return addScheduled(deps, maker, time, {
-    ...{ publisher, slug, reason },
-    ...{ kind: "WITHDRAW", version: null, changeNote: null, bundle: null },
-  });
+): Promise<Result<Added>> {
+  const missing = await notThereThen(deps, plan, time, ["input"]);
+  return missing === null ? addScheduled(deps, maker, time, withdrawalOf(plan)) : failed([missing]);
 }
 
 /** A plan can be withdrawn that is published by then. */

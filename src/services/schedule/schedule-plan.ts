@@ -7,7 +7,7 @@ import { isStorable } from "../storable-text.js";
 import { write } from "../write.js";
 import { readTime, scheduledOf } from "./add-scheduled.js";
 import type { PlanTime } from "../../domain/model/plan.js";
-import { addWithdrawal, scheduleGathered } from "./schedule-draft.js";
+import { addWithdrawal, scheduledSubject, scheduleGathered } from "./schedule-draft.js";
 
 interface PublicationInput extends PlanTime {
   readonly publisher: string;
@@ -60,8 +60,11 @@ export async function schedulePublication(
         const path = ["input", "expectedVersion"];
         return failed([{ code: "STALE_DRAFT", path, draft: "PLAN", slug, expected: expectedVersion, actual: version }]);
       }
-      const id = await scheduleGathered(inside, caller.actor, gathered, { time: time.value, changeNote }, "REFUSED");
-      return id.ok ? ok({ value: id.value, subject: subjectOf(id.value, version) }) : id;
+      const when = { time: time.value, changeNote };
+      const made = await scheduleGathered(inside, caller.actor, gathered, when, "REFUSED");
+      if (!made.ok) return made;
+      const { id, ending } = made.value;
+      return ok({ value: id, subject: [scheduledSubject(id, version), ...ending] });
     },
   );
   return made.ok ? ok(await scheduledOf(deps, made.value)) : made;
@@ -89,11 +92,9 @@ export async function scheduleWithdrawal(
       const wrong = checkNote(reason, ["input", "reason"]);
       if (wrong.length > 0) return failed(wrong);
       await data.publishers.lock(publisher);
-      const id = await addWithdrawal(inside, caller.actor, input, time.value);
-      return id.ok ? ok({ value: id.value, subject: subjectOf(id.value, null) }) : id;
+      const added = await addWithdrawal(inside, caller.actor, input, time.value);
+      return added.ok ? ok({ value: added.value.id, subject: scheduledSubject(added.value.id, null) }) : added;
     },
   );
   return made.ok ? ok(await scheduledOf(deps, made.value)) : made;
 }
-
-const subjectOf = (id: string, after: number | null) => ({ kind: "SCHEDULED", name: id, before: null, after }) as const;

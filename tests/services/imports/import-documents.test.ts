@@ -160,6 +160,26 @@ describeOnBothDatabases("imports of documents", (open) => {
     expect(await inForce("gone")).toBeNull();
   });
 
+  it("are taken back whole where the draft of before cannot be published any more", async () => {
+    const text = (title: string, more = ""): string =>
+      plan(300, "whole", "whole-barley").replace("title: Barley days", `title: ${title}`) + more;
+    const publishing = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "whole", settings: { publish: true } });
+    const saving = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "whole-drafts" });
+    await publishing.run(`${barley(100, "whole-barley")}---\n${text("First")}`);
+    const late = text("Second", 'withdraw-at: { at: "2031-01-01T06:00", zone: UTC, reason: Over. }\n');
+    expect(ending(await saving.run(late))).toEqual(["DONE", 1, 0, 1, 0, 0, 0]);
+    const run = await publishing.run(text("Third"));
+    expect([ending(run), (await inForce("whole"))?.revision]).toEqual([["DONE", 1, 0, 1, 0, 0, 0], 2]);
+    expect((await publishing.run(null, { kind: "UNDO", undoes: run.id })).state).toBe("DONE");
+    expect(await textOf("PLAN", "whole")).toBe(late);
+    const page = { first: 9, after: null, last: null, before: null };
+    const { items } = await deps.data.revisions.ofPlan({ publisher, slug: "whole" }, page);
+    expect(items.map(({ item: { revision, withdrawnAt } }) => [revision, withdrawnAt === null])).toEqual([
+      [2, false],
+      [1, true],
+    ]);
+  });
+
   it("show in a dry run what would change, and stop at a limit, without saving anything", async () => {
     const feed = await openFeed(deps, {
       publisher,

@@ -15,6 +15,8 @@ const list = `query ($publisher: String!, $states: [ScheduledState!]) { schedule
   edges { node { id slug kind state problems { code } cancelledBecause revision } } } }`;
 const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { draft { version } problems { message } } }`;
 const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { plan { revision } problems { message } } }`;
+const correct = `mutation ($input: CorrectPlanInput!) { correctPlan(input: $input) { problems { message } } }`;
+const withdraw = `mutation ($input: WithdrawPlanInput!) { withdrawPlan(input: $input) { problems { message } } }`;
 const plan = `query ($slug: String!) { plan(publisher: "${publisher}", slug: $slug) { title revision withdrawnBecause } }`;
 
 interface Scheduled {
@@ -189,6 +191,22 @@ describeOnBothDatabases("what is scheduled", (open) => {
     expect(await stateOf(made.id)).toMatchObject({ problems: [{ code: "CHANGED_SINCE_SCHEDULED" }] });
   });
 
+  it("is asked for anew once the plan was published or withdrawn, since what waited would be kept back", async () => {
+    const slug = fresh();
+    await draft(slug, "In print");
+    await ask(publish, { input: { publisher, slug, expectedVersion: 1 } });
+    await draft(slug, "To come", 1);
+    const first = await schedule(slug, "2026-03-02T06:00", 2);
+    expect(await schedule(slug, "2026-03-02T06:00", 2)).toMatchObject({ id: first.id });
+    await ask(withdraw, { input: { publisher, slug, revision: 1, reason: "A wrong heat." } });
+    const second = await schedule(slug, "2026-03-02T06:00", 2);
+    expect(second.id).not.toBe(first.id);
+    expect(await stateOf(first.id)).toMatchObject({ state: "CANCELLED", cancelledBecause: "REPLACED" });
+    now = new Date("2026-03-02T05:00:00Z");
+    expect(await runScheduled(test.deps)).toMatchObject({ published: 1, keptBack: 0 });
+    expect(await shown(slug)).toMatchObject({ title: "To come", revision: 2 });
+  });
+
   it("is cancelled with the token that asked for it, and is within its time", async () => {
     const slug = fresh();
     await draft(slug, "Asked for by another");
@@ -308,5 +326,43 @@ describeOnBothDatabases("what is scheduled", (open) => {
     const slip = await ask<Payload>(publish, { input: { publisher, slug: gone, expectedVersion: 1 } });
     expect(slip.problems.map(({ message }) => message).join()).toContain("is over");
     expect(await shown(gone)).toBeNull();
+  });
+
+  it("is in the audit trail, whichever way it was asked for, and once", async () => {
+    const ending = (day: string): string =>
+      `withdraw-at: { at: "2026-03-${day}T20:00", zone: ${zone}, reason: The season is over. }\n`;
+    const saved = async (text: string, expectedVersion: number | null) =>
+      expect((await ask<Payload>(save, { input: { publisher, text, expectedVersion } })).problems).toEqual([]);
+    const slug = fresh();
+    const name = { publisher, slug };
+    const noted: string[] = [];
+    const entries = async (): Promise<readonly string[]> => {
+      const page = { first: 100, after: null, last: null, before: null };
+      const { items } = await test.deps.data.auditTrail.page(publisher, page);
+      return items.flatMap(({ item: { action, subjectKind, subject } }) =>
+        subjectKind === "SCHEDULED" && action === "SCHEDULE_PLAN" ? [subject] : [],
+      );
+    };
+    const isNoted = async (...kinds: readonly string[]): Promise<void> => {
+      const waiting = await test.deps.data.scheduled.waiting(publisher, slug);
+      const fresh = waiting.filter(({ id }) => !noted.includes(id));
+      expect(fresh.map(({ kind }) => kind)).toEqual(kinds);
+      const all = await entries();
+      for (const { id } of fresh) expect(all.filter((each) => each === id)).toEqual([id]);
+      noted.push(...fresh.map(({ id }) => id));
+    };
+    await saved(planText(slug, "Season") + ending("20"), null);
+    await ask(publish, { input: { ...name, expectedVersion: 1 } });
+    await isNoted("WITHDRAW");
+    await ask(publish, { input: { ...name, expectedVersion: 1 } });
+    await isNoted();
+    await saved(planText(slug, "Season, mended") + ending("21"), 1);
+    await ask(correct, { input: { ...name, expectedVersion: 2, changeNote: "Less salt." } });
+    await isNoted("WITHDRAW");
+    await saved(planText(slug, "Season, again") + ending("22"), 2);
+    await schedule(slug, "2026-03-02T06:00", 3);
+    await isNoted("PUBLISH", "WITHDRAW");
+    await ask(withdrawAt, { input: { ...name, at: "2026-03-23T20:00", zone, reason: "Over." } });
+    await isNoted("WITHDRAW");
   });
 });
