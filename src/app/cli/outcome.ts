@@ -74,3 +74,7 @@ const nowhere = { path: [], file: null, line: null, column: null };
 
 export const usage = (...messages: readonly string[]): CommandFailed =>
   new CommandFailed(exitCodes.usage, "USAGE", messages);
+
+/** The answer is not what a service of this program sends. */
+export const wrongAnswer = (what: string): CommandFailed =>
+  new CommandFailed(exitCodes.unreachable, "NOT_A_SERVICE", `The service sent ${what}. Is --server right?`);

@@ -1,18 +1,22 @@
-import { createHash } from "node:crypto";
-import { lstat, mkdir, readFile, realpath, writeFile } from "node:fs/promises";
-import { dirname, join, sep } from "node:path";
+import { hash as hashOf } from "node:crypto";
 import { isImageFile } from "../../domain/model/image.js";
 import { readDocuments } from "../../imports/documents/read-documents.js";
-import { CommandFailed, exitCodes } from "./outcome.js";
+import { fileKind } from "../../imports/images/image-signature.js";
+import { collect, FileTooLarge, upTo } from "../../services/byte-stream.js";
+import { wrongAnswer } from "./outcome.js";
+import { stateBelow, type FileState } from "./pulled-files.js";
 import { imageUsesIn } from "./read-images.js";
 import type { RemoteService } from "./remote-service.js";
 import { isSame, knownFiles, type KnownImage } from "./upload-images.js";
 
-/** SAME: the file is this picture already. OTHER: it is something else. */
-type FileState = "NONE" | "SAME" | "OTHER";
+/** A picture and what lies in the folder under its name. */
+export interface PictureToPull {
+  readonly image: KnownImage;
+  readonly state: FileState;
+}
 
 interface PicturesToPull {
-  readonly images: readonly { readonly image: KnownImage; readonly path: string; readonly state: FileState }[];
+  readonly images: readonly PictureToPull[];
   /** Named by documents and never handed in. */
   readonly missing: readonly string[];
 }
@@ -33,87 +37,28 @@ export async function findPictures(
       : await knownFiles(service, publisher, files.filter(isImageFile));
   const images = await Promise.all(
     [...known.values()].map(async (image) => {
-      if (!files.includes(image.file)) throw notOurs("a picture that nobody asked for");
-      const path = join(folder, image.file);
-      return { image, path, state: await stateOf(folder, image) };
+      if (!files.includes(image.file)) throw wrongAnswer("a picture that nobody asked for");
+      return { image, state: await stateBelow(folder, image.file, (bytes) => isSame(image, hashOf("sha256", bytes))) };
     }),
   );
   return { images, missing: files.filter((file) => !known.has(file)) };
 }
 
-async function stateOf(folder: string, image: KnownImage): Promise<FileState> {
-  try {
-    const place = await placeIn(folder, image.file, false);
-    if (place === null) return "NONE";
-    const fileHash = createHash("sha256")
-      .update(await readFile(place))
-      .digest("hex");
-    return isSame(image, fileHash) ? "SAME" : "OTHER";
-  } catch (error) {
-    if (isCode(error, "ENOENT")) return "NONE";
-    throw error;
-  }
-}
-
-/** Fetches a picture as it is kept, looks whether it is the one, and writes it below the folder. */
-export async function pullPicture(
+/** Fetches a picture as it is kept, and looks whether it is the one, and a picture. @throws CommandFailed */
+export async function fetchPicture(
   service: RemoteService,
   publisher: string,
-  folder: string,
   { file, hash, original }: KnownImage,
-): Promise<void> {
+): Promise<Uint8Array> {
   const expected = `/images/${encodeURIComponent(publisher)}/${hash}/original.`;
-  if (!original.startsWith(expected)) throw notOurs("an address of a picture that is none");
-  const pieces: Uint8Array[] = [];
-  let size = 0;
-  for await (const piece of await service.download(original.slice(1))) {
-    size += piece.length;
-    if (size > mostBytes) throw notOurs(`a picture of more than ${mostBytes} bytes`);
-    pieces.push(piece);
-  }
-  const bytes = Buffer.concat(pieces);
-  if (createHash("sha256").update(bytes).digest("hex") !== hash) throw notOurs(`another picture than ${file}`);
-  const place = await placeIn(folder, file, true);
-  if (place === null) throw new Error(`${file} has no folder`);
-  await writeFile(place, bytes);
+  if (!original.startsWith(expected)) throw wrongAnswer("an address of a picture that is none");
+  const bytes = await collect(upTo(mostBytes, await service.download(original.slice(1)))).catch((error: unknown) => {
+    throw error instanceof FileTooLarge ? wrongAnswer(`a picture of more than ${mostBytes} bytes`) : error;
+  });
+  if (hashOf("sha256", bytes) !== hash) throw wrongAnswer(`another picture than ${file}`);
+  if (typeof fileKind(bytes) !== "string") throw wrongAnswer(`something that is no picture as ${file}`);
+  return bytes;
 }
 
 /** What 2,560 x 2,560 pixels take at most, and something. */
 const mostBytes = 32 * 1024 * 1024;
-
-/**
- * Where a file stands below a folder, never through a link that leads out of it. null: there is no such folder yet; `make`: it is made.
- * @throws CommandFailed for a way that leads out
- */
-async function placeIn(folder: string, file: string, make: boolean): Promise<string | null> {
-  const root = await realpath(folder);
-  let at = root;
-  for (const part of dirname(file) === "." ? [] : dirname(file).split("/")) {
-    const next = join(at, part);
-    if (make) await mkdir(next).catch((error: unknown) => (isCode(error, "EEXIST") ? undefined : rethrow(error)));
-    at = await realpath(next);
-    if (!at.startsWith(root.endsWith(sep) ? root : root + sep)) throw leadsOut(folder, file);
-  }
-  const place = join(at, file.slice(file.lastIndexOf("/") + 1));
-  const found = await lstat(place).catch((error: unknown) => (isCode(error, "ENOENT") ? null : rethrow(error)));
-  if (found === null) return make ? place : null;
-  if (!found.isFile()) throw leadsOut(folder, file);
-  return place;
-}
-
-const leadsOut = (folder: string, file: string): CommandFailed =>
-  new CommandFailed(
-    exitCodes.conflict,
-    "OUTSIDE_FOLDER",
-    `${join(folder, file)} is a link or a folder, not a file of its own. Remove it, or pull to another folder with --to.`,
-  );
-
-const notOurs = (what: string): CommandFailed =>
-  new CommandFailed(exitCodes.unreachable, "NOT_A_SERVICE", `The service sent ${what}. Is --server right?`);
-
-const isCode = (error: unknown, code: string): boolean =>
-  error instanceof Error && "code" in error && error.code === code;
-
-function rethrow(error: unknown): never {
-  throw error;
-}

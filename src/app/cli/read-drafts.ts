@@ -1,4 +1,5 @@
 import { stringify } from "yaml";
+import { z } from "zod";
 import { thingOfTranslation } from "../../domain/model/translation.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
@@ -16,7 +17,7 @@ import {
   type DraftKind,
   type PlanDraftTextQuery,
 } from "./generated/operations.js";
-import { CommandFailed, exitCodes } from "./outcome.js";
+import { wrongAnswer } from "./outcome.js";
 import { readVersions, type DraftVersion } from "./read-versions.js";
 import type { Service } from "./service.js";
 
@@ -112,21 +113,20 @@ function publisherText(slug: string, facts: PublisherFacts): string | null {
     : null;
 }
 
-/** Slugs come from the service, and files are named after them: one that leads out of a folder is none. */
-function draftText({
-  document,
-  kind,
-  slug,
-  version,
-}: Omit<NonNullable<PlanDraftTextQuery["draft"]>, "publisher">): DraftText {
-  const named = kind === "TRANSLATION" ? thingOfTranslation(slug)?.slug : slug;
-  if (!slugSchema.safeParse(named).success) {
-    throw new CommandFailed(
-      exitCodes.unreachable,
-      "NOT_A_SERVICE",
-      "The service sent a slug that is none. Is --server right?",
-    );
-  }
+const word = z.string().regex(/^[A-Z]{1,20}$/);
+
+/** Kinds and formats that a later service adds are taken. */
+const draftSchema = z.object({
+  kind: word,
+  slug: z.string().refine((slug) => slugSchema.safeParse(thingOfTranslation(slug)?.slug ?? slug).success),
+  version: z.int(),
+  document: z.object({ text: z.string(), format: word }),
+});
+
+/** They come from the service, and files are named after them: what leads out of a folder is none. @throws CommandFailed */
+function draftText(draft: Omit<NonNullable<PlanDraftTextQuery["draft"]>, "publisher">): DraftText {
+  if (!draftSchema.safeParse(draft).success) throw wrongAnswer("a draft whose kind, slug or format is none");
+  const { document, kind, slug, version } = draft;
   return { ...{ kind, slug, version }, ...document };
 }
 

@@ -50,7 +50,7 @@ async function readText(name: string): Promise<string> {
 
 function faultOf(error: Error): string {
   const code = "code" in error ? error.code : null;
-  if (code === "ENOENT") return "there is no such file.";
+  if (code === "ENOENT" || code === "ENOTDIR") return "there is no such file.";
   if (code === "EISDIR") return "it is a folder. Name the files in it, such as plans/*.yaml.";
   if (code === "EACCES") return "it may not be read by you.";
   if (error instanceof Unreadable || code !== null) return error.message;

@@ -7,6 +7,7 @@ import type { AnyDocument } from "../../imports/documents/document-kinds.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentsRead, ReadDocument } from "../../imports/documents/read-documents.js";
 import { fileKind } from "../../imports/images/image-signature.js";
+import { hasCode } from "../../persistence/database/has-code.js";
 import { largestImageFile } from "../../imports/images/image-limits.js";
 
 /** A picture that documents name, as it lies beside them. */
@@ -98,8 +99,7 @@ async function readBeside(
     if (kind === null) return { fault: "NOT_AN_IMAGE", found: "bytes that are no picture" };
     return typeof kind === "object" ? { fault: "OTHER_FORMAT", found: kind.other } : bytes;
   } catch (error) {
-    const code = error instanceof Error && "code" in error ? error.code : null;
-    if (code === "ENOENT" || code === "ENOTDIR") return "MISSING";
+    if (hasCode(error, "ENOENT", "ENOTDIR")) return "MISSING";
     throw error;
   }
 }

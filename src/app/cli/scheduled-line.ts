@@ -1,14 +1,9 @@
+import type { PlanTime } from "../../domain/model/plan.js";
 import type { ScheduledPartsFragment } from "./generated/operations.js";
 import { usage, type JsonValue } from "./outcome.js";
 
-/** A time of the command line. */
-export interface GivenTime {
-  readonly at: string;
-  readonly zone: string;
-}
-
 /** What --at and --zone say; null: neither is there. @throws CommandFailed */
-export function timeOptions({ at, zone }: { readonly at?: string; readonly zone?: string }): GivenTime | null {
+export function timeOptions({ at, zone }: { readonly at?: string; readonly zone?: string }): PlanTime | null {
   if (at === undefined && zone === undefined) return null;
   if (at === undefined || zone === undefined)
     throw usage("--at and --zone go together, such as --at 2026-12-24T06:00 --zone Europe/Berlin.");

@@ -8,6 +8,7 @@ import type { Plan } from "../../domain/model/plan.js";
 import type { Translation } from "../../domain/model/translation.js";
 import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
+import { hasCode } from "../../persistence/database/has-code.js";
 import type { DemoImage } from "./read-demo-images.js";
 import type { BaseTables } from "./read-base-folder.js";
 import type { ShippedBaseFoods } from "../../services/foods/load-base-foods.js";
@@ -85,7 +86,7 @@ export const readShippedDocuments = <Name extends keyof Shipped>(name: Name, roo
 /** What the build left beside this file, or else the documents: there is no build when the sources run by themselves. */
 export async function readShipped<Name extends keyof Shipped>(name: Name, root: string): Promise<Shipped[Name]> {
   const built = await readFile(new URL(`./${name}.json`, import.meta.url), "utf8").catch((error: unknown) => {
-    if (error instanceof Error && "code" in error && error.code === "ENOENT") return null;
+    if (hasCode(error, "ENOENT")) return null;
     throw error;
   });
   if (built === null) return readShippedDocuments(name, root);

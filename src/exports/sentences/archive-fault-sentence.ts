@@ -4,7 +4,7 @@ import type { ArchiveFault } from "../../domain/archive-fault.js";
 export function archiveFaultSentence(fault: ArchiveFault): string {
   switch (fault.kind) {
     case "NOT_A_ZIP":
-      return `This cannot be read as a zip file: ${fault.detail}. Send the file that the export wrote, unchanged.`;
+      return `This cannot be read as a zip file: ${withoutStop(fault.detail)}. Send the file that the export wrote, unchanged.`;
     case "NAME_NOT_KNOWN":
       return "No export writes a file of this name. Nothing was imported. Send the file that the export wrote, unchanged.";
     case "NOT_A_FILE":
@@ -26,10 +26,13 @@ export function archiveFaultSentence(fault: ArchiveFault): string {
     case "ALTERED":
       return "This file was changed since it was exported: its SHA-256 differs. Nothing was imported. Export again.";
     case "CONTENT":
-      return `This file has a wrong content: ${fault.detail}. Nothing was imported. Export again.`;
+      return `This file has a wrong content: ${withoutStop(fault.detail)}. Nothing was imported. Export again.`;
     case "OTHER_PUBLISHER":
       return `The archive is of the publisher "${fault.archived}". Import it into a publisher with that slug.`;
     case "NUMBER_MISSING":
       return `Revision ${fault.revision} of the plan "${fault.plan}" is missing; revisions are numbered without a gap. Export again.`;
   }
 }
+
+/** What a reader of zip files or another sentence says, to end in ours. */
+const withoutStop = (text: string): string => text.replace(/[.\s]+$/, "");

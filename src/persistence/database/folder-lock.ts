@@ -4,6 +4,7 @@ import { hostname } from "node:os";
 import { join } from "node:path";
 import { z } from "zod";
 import { EmbeddedDatabaseBusy } from "../errors.js";
+import { hasCode } from "./has-code.js";
 
 interface FolderLock {
   release(): Promise<void>;
@@ -124,7 +125,7 @@ async function bornOf(pid: number): Promise<string | null> {
     const started = stat.slice(stat.lastIndexOf(")") + 2).split(" ")[19];
     return started === undefined ? null : `${boot.trim()} ${started}`;
   } catch (error) {
-    if (hasCode(error, "ENOENT") || hasCode(error, "EACCES")) return null;
+    if (hasCode(error, "ENOENT", "EACCES")) return null;
     throw error;
   }
 }
@@ -142,6 +143,3 @@ function parseJson(text: string): unknown {
     throw error;
   }
 }
-
-const hasCode = (error: unknown, code: string): boolean =>
-  error instanceof Error && "code" in error && error.code === code;

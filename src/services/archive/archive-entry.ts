@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 
 /** One file of an archive. */
 export interface ArchiveEntry {
@@ -8,4 +8,4 @@ export interface ArchiveEntry {
   readonly packed?: true;
 }
 
-export const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
+export const sha256 = (bytes: Uint8Array): string => hash("sha256", bytes);

@@ -1,7 +1,8 @@
-import { failed, ok, type Result } from "../../domain/problem.js";
+import { ok, type Result } from "../../domain/problem.js";
 import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
 import { canonicalJson, canonicalJsonInSlices } from "../../persistence/sql/canonical-json.js";
 import { mayUse, requireScope, type Caller } from "../access/actor.js";
+import { namedPublisher } from "../access/find-publishers.js";
 import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
 import {
   componentDocument,
@@ -34,13 +35,13 @@ interface Export {
  */
 export async function exportPublisher(deps: Deps, caller: Caller, slug: string): Promise<Result<Export>> {
   requireScope(caller.actor, "READ_DRAFTS", slug);
-  const [publisher] = await deps.data.publishers.bySlugs([slug]);
-  if (!publisher) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher: slug }]);
+  const publisher = await namedPublisher(deps, slug);
+  if (!publisher.ok) return publisher;
   const leftOut = [
     ...(mayUse(caller.actor, "ADMIN", slug) ? [] : (["webhooks"] as const)),
     ...(mayUse(caller.actor, "IMPORT", slug) ? [] : (["feeds"] as const)),
   ];
-  const entries = withManifest(slug, leftOut, filesOf(asJob(deps), publisher, leftOut));
+  const entries = withManifest(slug, leftOut, filesOf(asJob(deps), publisher.value, leftOut));
   return ok({ documents: await deps.data.archives.size(slug), bytes: noted(deps, caller, slug, packZip(entries)) });
 }
 
@@ -86,6 +87,10 @@ async function* withManifest(
   });
 }
 
+/**
+ * What names others comes before what it names: somebody may publish meanwhile, and revisions and pictures are never deleted. So each revision that a
+ * schedule follows, and each picture that a revision shows, is in the archive.
+ */
 async function* filesOf(
   deps: Deps & Sliced,
   publisher: Publisher,
@@ -93,11 +98,11 @@ async function* filesOf(
 ): AsyncGenerator<ArchiveEntry> {
   const { id: _, slug, name, ...facts } = publisher;
   yield jsonFile(fileNames.publisher, { name, says: publisherDocumentOf(slug, facts) });
-  yield* imageFiles(deps, slug);
-  yield* draftFiles(deps, slug);
-  yield* revisionFiles(deps, slug);
-  yield jsonFile(fileNames.discarded, await deps.data.archives.discarded(slug));
   yield* scheduledFiles(deps, slug);
+  yield* draftFiles(deps, slug);
+  yield jsonFile(fileNames.discarded, await deps.data.archives.discarded(slug));
+  yield* revisionFiles(deps, slug);
+  yield* imageFiles(deps, slug);
   if (!leftOut.includes("feeds")) yield jsonFile(fileNames.feeds, await feedsOf(deps, slug));
   if (!leftOut.includes("webhooks")) yield jsonFile(fileNames.webhooks, await webhooksOf(deps, slug));
 }

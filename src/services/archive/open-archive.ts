@@ -3,6 +3,7 @@ import type { ArchiveFault } from "../../domain/archive-fault.js";
 import { sha256 } from "./archive-entry.js";
 import { archiveVersion, fileNames, isKnownName, manifestSchema } from "./archive-format.js";
 import type { z } from "zod";
+import { collect } from "../byte-stream.js";
 import { isStorable } from "../storable-text.js";
 
 /** The largest archive that is taken, in bytes, and what may come out of it. */
@@ -43,7 +44,9 @@ export async function withArchive<T>(
   bytes: number,
   work: (archive: OpenArchive) => Promise<T>,
 ): Promise<T> {
-  const zip = await openPromise(path, { lazyEntries: true, autoClose: false, strictFileNames: true }).catch(notAZip);
+  const zip = await openPromise(path, { lazyEntries: true, autoClose: false, strictFileNames: true }).catch(
+    (error: unknown) => notAZip(error),
+  );
   try {
     return await work(await readList(zip, bytes));
   } finally {
@@ -51,8 +54,8 @@ export async function withArchive<T>(
   }
 }
 
-function notAZip(error: unknown): never {
-  throw new BadArchive({ kind: "NOT_A_ZIP", detail: error instanceof Error ? error.message : String(error) }, null);
+function notAZip(error: unknown, file: string | null = null): never {
+  throw new BadArchive({ kind: "NOT_A_ZIP", detail: error instanceof Error ? error.message : String(error) }, file);
 }
 
 async function readList(zip: ZipFile, bytes: number): Promise<OpenArchive> {
@@ -121,14 +124,11 @@ async function readManifest(zip: ZipFile, entry: Entry | undefined): Promise<z.o
 
 /** yauzl ends the stream where more comes out than the directory says, so that memory is bounded. */
 async function unpack(zip: ZipFile, entry: Entry): Promise<Buffer> {
-  const pieces: Buffer[] = [];
   try {
-    for await (const piece of await zip.openReadStreamPromise(entry)) pieces.push(piece as Buffer);
+    return await collect(await zip.openReadStreamPromise(entry));
   } catch (error) {
-    const detail = error instanceof Error ? error.message : String(error);
-    throw new BadArchive({ kind: "NOT_A_ZIP", detail }, entry.fileName);
+    return notAZip(error, entry.fileName);
   }
-  return Buffer.concat(pieces);
 }
 
 function checked(file: Listed, bytes: Buffer): Buffer {

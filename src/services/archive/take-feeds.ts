@@ -1,3 +1,4 @@
+import { problemText } from "../../exports/sentences/problem-text.js";
 import type { Deps } from "../deps.js";
 import { feedProblems } from "../imports/feeds/save-feed.js";
 import { feedsFileSchema, fileNames } from "./archive-format.js";
@@ -16,9 +17,11 @@ export async function takeFeeds({ data }: Deps, archive: OpenArchive, publisher:
   for (const { slug, kind, settings, cron, zone } of feeds) {
     const checked = feedProblems({ publisher, slug, kind, settings, cron, zone });
     if (!checked.ok) {
-      const [wrong] = checked.problems;
-      const place = wrong?.path.slice(1).join(".") ?? "";
-      throw new BadArchive({ kind: "CONTENT", detail: `the feed ${slug} has a setting that is none: ${place}` }, file);
+      const wrong = checked.problems.map((each) => `${each.path.slice(1).join(".")}: ${problemText(each)}`);
+      throw new BadArchive(
+        { kind: "CONTENT", detail: `the feed "${slug}" has a wrong setting, ${wrong[0] ?? ""}` },
+        file,
+      );
     }
     await data.feeds.save({ publisher, slug, kind, settings: checked.value, cron, zone, enabled: false });
   }

@@ -132,8 +132,7 @@ async function publishOf(deps: Deps, maker: Actor, name: OwnedSlug): Promise<Res
     changes.push({ key: `REVISION ${slug}`, before: was, after: { revision } satisfies RevisionThen });
   }
   const ids = subjects.flatMap((each) => (each.kind === "SCHEDULED" ? each.name : []));
-  if (ids.length > 0)
-    changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
+  if (ids.length > 0) changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
   return ok({ subjects: subjects.filter(({ kind }) => kind !== "PLAN" || published?.created === true), changes });
 }
 

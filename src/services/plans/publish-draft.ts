@@ -98,9 +98,6 @@ export async function freezeDraft(
   const { summary, created } = published.value;
   return ok({
     value: { publisher, slug, revision: summary.revision, created },
-    subject: [
-      { kind: "PLAN", name: slug, before: before?.revision ?? null, after: summary.revision },
-      ...ends.value,
-    ],
+    subject: [{ kind: "PLAN", name: slug, before: before?.revision ?? null, after: summary.revision }, ...ends.value],
   });
 }

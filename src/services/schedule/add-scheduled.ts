@@ -60,7 +60,13 @@ export async function roomProblem(
   const size = (await data.scheduled.countWaiting(publisher)) + 1;
   if (size <= mostWaiting || size - (await waitingAs(data, { publisher, slug, kind })).length <= mostWaiting)
     return null;
-  return { code: "TOO_LARGE", path: ["input"], what: "publications and withdrawals that wait", size, limit: mostWaiting };
+  return {
+    code: "TOO_LARGE",
+    path: ["input"],
+    what: "publications and withdrawals that wait",
+    size,
+    limit: mostWaiting,
+  };
 }
 
 /**

@@ -292,15 +292,6 @@ describe("the command line and something that is no Prepwright service", () => {
     expect(err).toContain(`It points to ${elsewhere["PREPWRIGHT_SERVER"]}/graphql`);
   });
 
-  it("writes nothing outside the folder, whatever the service calls its drafts", async () => {
-    const publisher = { region: null, currency: null, languages: [], description: null };
-    const document = { text: "x", format: "YAML" };
-    const draft = { kind: "PLAN", slug: "../../evil", version: 1, publisher, document };
-    const to = await mkdtemp(join(folder, "pull-"));
-    const { exit, answer } = await runCliJson(["pull", "a/b", "--to", to], await answering({ data: { draft } }));
-    expect([exit, answer.problems[0]?.code, await readdir(to)]).toEqual([3, "NOT_A_SERVICE", []]);
-  });
-
   it("calls what it did not foresee a fault of its own, with 70", async () => {
     const { exit, answer, err } = await runCliJson(["pull", "a/b"], await answering({ data: { other: true } }));
     expect([exit, answer.ok, answer.problems[0]?.code]).toEqual([70, false, "FAULT"]);

@@ -170,7 +170,7 @@ export const imported = (test: TestApp, zip: Uint8Array, dryRun = false, caller:
     importPublisher(test.deps, caller, { publisher, path, bytes: zip.length, dryRun }),
   );
 
-async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+export async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
   await Promise.resolve();
 }

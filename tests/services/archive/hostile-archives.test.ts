@@ -55,6 +55,7 @@ describeOnEmbedded("an archive that no export wrote", (open) => {
     const [problem] = done.problems;
     const message = problemText(problem!);
     expect(message).toMatch(/^archive.*: [A-Z"].*\.$/);
+    expect(message).not.toMatch(/\.\s*\.(?: |$)/);
     return problem?.code === "BAD_ARCHIVE" ? problem.fault.kind : `${String(problem?.code)} ${message}`;
   }
   const packed = (changed: Files): Promise<Buffer> => zipOf(changed);
@@ -179,6 +180,12 @@ with zipfile.ZipFile(sys.stdout.buffer, "w") as z:
       changed("webhooks.json", () => [{ url, kinds: [], createdAt: "2026-02-01T10:00:00.000Z" }]);
     for (const url of ["https://127.0.0.1/", "http://hooks.example.org/", "file:///etc/passwd", "https://[::1]/"])
       expect(await webhooks(url)).toMatch(/^BAD_SHAPE/);
+    const feed = (change: Json) =>
+      changed("feeds.json", () => {
+        const [first] = JSON.parse(String(files.get("feeds.json"))) as [Json & { settings: Json }];
+        return [{ ...first, settings: { ...first.settings, ...change } }];
+      });
+    for (const change of [{ region: "UK" }, { currency: "ZZZ" }]) expect(await feed(change)).toBe("CONTENT");
     expect(await changed("publisher.json", (value) => ({ ...value, name: "" }))).toMatch(/^BAD_SHAPE|^TOO/);
     expect(await changed("publisher.json", (value) => ({ ...value, says: { kind: "publisher", slug: "other" } }))).toBe(
       "OTHER_PUBLISHER",

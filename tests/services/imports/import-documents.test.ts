@@ -163,7 +163,12 @@ describeOnBothDatabases("imports of documents", (open) => {
   it("are taken back whole where the draft of before cannot be published any more", async () => {
     const text = (title: string, more = ""): string =>
       plan(300, "whole", "whole-barley").replace("title: Barley days", `title: ${title}`) + more;
-    const publishing = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "whole", settings: { publish: true } });
+    const publishing = await openFeed(deps, {
+      publisher,
+      kind: "DOCUMENTS",
+      slug: "whole",
+      settings: { publish: true },
+    });
     const saving = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "whole-drafts" });
     await publishing.run(`${barley(100, "whole-barley")}---\n${text("First")}`);
     const late = text("Second", 'withdraw-at: { at: "2031-01-01T06:00", zone: UTC, reason: Over. }\n');

@@ -6,6 +6,7 @@ import { BadArchive, withArchive } from "../../../services/archive/open-archive.
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countNoun } from "../count-noun.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
+import { cannotWrite } from "../pulled-files.js";
 import type { Progress } from "../progress.js";
 
 interface ExportOptions extends ServiceOptions {
@@ -49,7 +50,10 @@ async function exportTo(publisher: string, options: ExportOptions, progress: Pro
       exit: exitCodes.ok,
       result: { path, bytes, files, leftOut },
       said: [`${path}: ${countNoun(files, "file")}, ${bytes.toLocaleString("en-GB")} bytes`],
-      notes: leftOut.includes("webhooks") ? ["Webhooks are left out: the token has no scope ADMIN."] : [],
+      notes: [
+        ...(leftOut.includes("webhooks") ? ["Webhooks are left out: the token has no scope ADMIN."] : []),
+        ...(leftOut.includes("feeds") ? ["Feeds are left out: the token has no scope IMPORT."] : []),
+      ],
     };
   } catch (error) {
     progress.end();
@@ -61,10 +65,7 @@ async function exportTo(publisher: string, options: ExportOptions, progress: Pro
         "The export did not arrive whole. Nothing was written; try again.",
       );
     }
-    if (error instanceof Error && "code" in error && "syscall" in error) {
-      throw new CommandFailed(exitCodes.usage, "CANNOT_WRITE", `${path} cannot be written: ${String(error.code)}.`);
-    }
-    throw error;
+    throw cannotWrite(path, error);
   }
 }
 

@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { measuresOfRegion } from "../../../domain/quantity/locale-measures.js";
 import { languageOf } from "../../../domain/quantity/reader-locale.js";
@@ -6,7 +6,9 @@ import { measureSystems, type MeasureSystem } from "../../../domain/model/amount
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { localeSchema, slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { measureSystemWords } from "../../../imports/documents/schemas/shared-schemas.js";
+import { hasCode } from "../../../persistence/database/has-code.js";
 import { withJson, type AddCommand } from "../command.js";
+import { cannotWrite, makeFolder } from "../pulled-files.js";
 import { starterPlan, starterLanguages } from "../starter-plan.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 
@@ -48,7 +50,7 @@ async function init(folder: string, options: InitOptions): Promise<Outcome> {
     throw usage(`"${options.region}" is no region: --region takes ${regionInstead(options.region)}.`);
   const measures = measuresOf(options.measures, own);
   const path = join(folder, fileName);
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   await writeNew(path, starterPlan({ language, locale, measures, region, publisher }));
   return {
     exit: exitCodes.ok,
@@ -70,7 +72,7 @@ async function writeNew(path: string, text: string): Promise<void> {
   try {
     await writeFile(path, text, { flag: "wx" });
   } catch (error) {
-    if (!(error instanceof Error && "code" in error && error.code === "EEXIST")) throw error;
+    if (!hasCode(error, "EEXIST")) throw cannotWrite(path, error);
     throw new CommandFailed(exitCodes.conflict, "FILE_EXISTS", `${path} already exists. Name another folder.`);
   }
 }

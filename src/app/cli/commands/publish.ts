@@ -1,3 +1,4 @@
+import type { PlanTime } from "../../../domain/model/plan.js";
 import type { Problem } from "../../../domain/problem.js";
 import type { DocumentsRead } from "../../../imports/documents/read-documents.js";
 import { readTexts } from "../../../services/drafts/read-texts.js";
@@ -7,11 +8,9 @@ import { countNoun } from "../count-noun.js";
 import {
   CheckDocumentsDocument,
   SaveDocumentsDocument,
-  ScheduledDocument,
   SchedulePublicationDocument,
   ViewerDocument,
   type ScheduledPartsFragment,
-  type ScheduledQuery,
   type SchedulePublicationInput,
 } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js";
@@ -22,7 +21,8 @@ import type { RemoteService } from "../remote-service.js";
 import { readImages } from "../read-images.js";
 import { knownFiles, uploadImages } from "../upload-images.js";
 import { readVersions } from "../read-versions.js";
-import { scheduledLine, shownScheduled, timeOptions, type GivenTime } from "../scheduled-line.js";
+import { readScheduled } from "../read-scheduled.js";
+import { scheduledLine, shownScheduled, timeOptions } from "../scheduled-line.js";
 import { shownProblem } from "../shown-problem.js";
 
 interface PublishOptions extends ServiceOptions {
@@ -68,7 +68,7 @@ interface ToPublish {
   readonly read: DocumentsRead;
   readonly images: Awaited<ReturnType<typeof readImages>>;
   /** null: at once. */
-  readonly time: GivenTime | null;
+  readonly time: PlanTime | null;
 }
 
 /** Nothing is saved of what could not be published: the check comes first. */
@@ -101,7 +101,16 @@ async function publishTexts(
   const plans = read.documents.flatMap(({ document }) => (document.kind === "plan" ? document.slug : []));
   const published: PublishedPlan[] = [];
   const scheduled: ScheduledPartsFragment[] = [];
-  const done = () => summary({ publisher, saved: changed.length, uploaded, plans: published, scheduled });
+  const ending = new Set<string>();
+  const done = async () => {
+    // The service schedules them with their plans.
+    const withdrawals = ending.size === 0 ? [] : await readScheduled(service, publisher, ["WAITING"]);
+    const ends = withdrawals.filter(({ kind, slug }) => kind === "WITHDRAW" && ending.has(slug));
+    return summary({
+      ...{ publisher, saved: changed.length, uploaded, plans: published },
+      scheduled: [...scheduled, ...ends],
+    });
+  };
   for (const slug of plans) {
     const expectedVersion = versions.get(`PLAN ${slug}`);
     if (expectedVersion === undefined) throw new Error(`the service saved no draft of ${slug}`);
@@ -115,14 +124,13 @@ async function publishTexts(
     const then = time ?? (isLater ? dates?.["publish-at"] : undefined);
     if (then !== undefined) {
       const made = await schedulePlan(service, { publisher, slug, expectedVersion, ...then, changeNote: note ?? null });
-      if (made.scheduled === null) return { ...refused(made.problems), findings, ...done() };
+      if (made.scheduled === null) return { ...refused(made.problems), findings, ...(await done()) };
       scheduled.push(made.scheduled);
     } else if (one?.ok === true) published.push(one.plan);
-    else return { ...refused(one?.problems ?? []), findings, ...done() };
-    // The service schedules it with the plan.
-    if (dates?.["withdraw-at"] !== undefined) scheduled.push(...(await withdrawalsOf(service, publisher, slug)));
+    else return { ...refused(one?.problems ?? []), findings, ...(await done()) };
+    if (dates?.["withdraw-at"] !== undefined) ending.add(slug);
   }
-  return { exit: exitCodes.ok, findings, ...done() };
+  return { exit: exitCodes.ok, findings, ...(await done()) };
 }
 
 /** Of pictures that are not beside the documents, those that were not handed in before either. */
@@ -135,22 +143,6 @@ async function unknownImages(
   if (missing.length === 0) return [];
   const known = await knownFiles(service, publisher, missing.map(fileOf));
   return missing.filter((problem) => !known.has(fileOf(problem)));
-}
-
-/** The withdrawal of a plan that waits. */
-async function withdrawalsOf(
-  service: RemoteService,
-  publisher: string,
-  slug: string,
-): Promise<readonly ScheduledPartsFragment[]> {
-  const found: ScheduledPartsFragment[] = [];
-  let after: string | null = null;
-  do {
-    const answer: ScheduledQuery = await service.ask(ScheduledDocument, { publisher, states: ["WAITING"], after });
-    found.push(...answer.scheduled.edges.map(({ node }) => node));
-    after = answer.scheduled.pageInfo.hasNextPage ? answer.scheduled.pageInfo.endCursor : null;
-  } while (after !== null);
-  return found.filter((each) => each.slug === slug && each.kind === "WITHDRAW");
 }
 
 const schedulePlan = async (service: RemoteService, input: SchedulePublicationInput) =>

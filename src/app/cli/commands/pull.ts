@@ -1,10 +1,10 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countNoun } from "../count-noun.js";
-import { CommandFailed, exitCodes, type Outcome } from "../outcome.js";
+import { CommandFailed, exitCodes, wrongAnswer, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
-import { findPictures, pullPicture } from "../pull-images.js";
+import { fetchPicture, findPictures, type PictureToPull } from "../pull-images.js";
+import { makeFolder, stateBelow, writeBelow } from "../pulled-files.js";
 import { readDrafts, type DraftText } from "../read-drafts.js";
 import type { RemoteService } from "../remote-service.js";
 
@@ -39,46 +39,58 @@ async function pull(service: RemoteService, name: string, options: PullOptions):
       `There is no draft of a plan "${name}". Check both slugs.`,
     );
   }
-  const files = drafts.map((draft) => ({ ...draft, path: join(options.to, fileName(draft)) }));
-  const own =
-    publisher === null ? [] : [{ text: publisher, path: join(options.to, `${plan.publisher}.publisher.yaml`) }];
-  const all = [...files, ...own];
-  const states = await Promise.all(all.map(({ path, text }) => stateOf(path, text)));
-  await mkdir(options.to, { recursive: true });
-  const texts = all.map(({ text }) => text);
-  const pictures = await findPictures(service, plan.publisher, texts, options.to);
+  const { to: folder } = options;
+  const own = publisher === null ? [] : [{ text: publisher, file: `${plan.publisher}.publisher.yaml` }];
+  const texts = [...drafts.map((draft) => ({ text: draft.text, file: fileName(draft) })), ...own];
+  if (new Set(texts.map(({ file }) => file)).size < texts.length) throw wrongAnswer("the same draft twice");
+  const pictures = await findPictures(
+    service,
+    plan.publisher,
+    texts.map(({ text }) => text),
+    folder,
+  );
+  checkNames(texts, pictures.images);
+  const states = await Promise.all(texts.map(({ file, text }) => stateBelow(folder, file, saysThis(text))));
   const blocked = [
-    ...all.filter((_, at) => states[at] === "OTHER"),
-    ...pictures.images.filter(({ state }) => state === "OTHER"),
+    ...texts.filter((_, at) => states[at] === "OTHER").map(({ file }) => file),
+    ...pictures.images.filter(({ state }) => state === "OTHER").map(({ image }) => image.file),
   ];
   if (blocked.length > 0 && options.overwrite !== true) {
+    const why = "says something else. Pull to another folder with --to, or use --overwrite.";
     throw new CommandFailed(
       exitCodes.conflict,
       "FILE_DIFFERS",
-      blocked.map(({ path }) => `${path} says something else. Pull to another folder with --to, or use --overwrite.`),
+      blocked.map((file) => `${join(folder, file)} ${why}`),
     );
   }
-  for (const [at, { path, text }] of all.entries()) if (states[at] !== "SAME") await writeFile(path, text);
+  await makeFolder(folder);
+  for (const [at, { file, text }] of texts.entries()) {
+    const before = states[at] ?? "NONE";
+    if (before !== "SAME") await writeBelow(folder, file, before, text);
+  }
   const fetched = pictures.images.filter(({ state }) => state !== "SAME");
-  for (const { image } of fetched) await pullPicture(service, plan.publisher, options.to, image);
+  for (const { image, state } of fetched)
+    await writeBelow(folder, image.file, state, await fetchPicture(service, plan.publisher, image));
+  const files = drafts.map((draft, at) => ({ ...draft, path: join(folder, fileName(draft)), state: states[at] }));
+  const described = own.map(({ file }) => ({ path: join(folder, file), isSame: states.at(-1) === "SAME" }));
   return {
     exit: exitCodes.ok,
     result: {
-      files: files.map(({ path, kind, slug, version }, at) => ({
+      files: files.map(({ path, kind, slug, version, state }) => ({
         ...{ path, kind, slug, version },
-        written: states[at] !== "SAME",
+        written: state !== "SAME",
       })),
-      publisher: own.map(({ path }) => ({ path, written: states.at(-1) !== "SAME" }))[0] ?? null,
+      publisher: described.map(({ path, isSame }) => ({ path, written: !isSame }))[0] ?? null,
       ...(pictures.images.length > 0 && {
-        images: pictures.images.map(({ path, image, state }) => ({
-          ...{ path, file: image.file, hash: image.hash },
+        images: pictures.images.map(({ image, state }) => ({
+          ...{ path: join(folder, image.file), file: image.file, hash: image.hash },
           written: state !== "SAME",
         })),
       }),
     },
     said: [
-      ...files.map(({ path, version }, at) => `${path}: ${states[at] === "SAME" ? "the same" : `version ${version}`}`),
-      ...own.map(({ path }) => `${path}: ${states.at(-1) === "SAME" ? "the same" : "as it is now"}`),
+      ...files.map(({ path, version, state }) => `${path}: ${state === "SAME" ? "the same" : `version ${version}`}`),
+      ...described.map(({ path, isSame }) => `${path}: ${isSame ? "the same" : "as it is now"}`),
       ...(pictures.images.length === 0
         ? []
         : [`${countNoun(fetched.length, "picture")} fetched, ${pictures.images.length - fetched.length} the same`]),
@@ -92,11 +104,28 @@ async function pull(service: RemoteService, name: string, options: PullOptions):
 
 const fileName = ({ kind, slug, format }: DraftText): string => `${slug}.${kind.toLowerCase()}.${format.toLowerCase()}`;
 
-async function stateOf(path: string, text: string): Promise<"NONE" | "SAME" | "OTHER"> {
-  try {
-    return (await readFile(path, "utf8")) === text ? "SAME" : "OTHER";
-  } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "ENOENT") return "NONE";
-    throw error;
-  }
+const saysThis = (text: string) => (bytes: Buffer) => bytes.equals(Buffer.from(text));
+
+/** A picture may not take the place of a document, or of the folder of another picture; where the disk knows no capitals neither. @throws CommandFailed */
+function checkNames(texts: readonly { readonly file: string }[], pictures: readonly PictureToPull[]): void {
+  const folded = (file: string): string => file.normalize("NFC").toLowerCase();
+  const files = pictures.map(({ image }) => image.file);
+  const folders = files.flatMap((file) =>
+    file
+      .split("/")
+      .slice(0, -1)
+      .map((_, at, parts) => parts.slice(0, at + 1).join("/")),
+  );
+  const taken = new Set([...texts.map(({ file }) => folded(file)), ...folders.map(folded)]);
+  const twice = [
+    ...files.filter((file) => taken.has(folded(file))),
+    ...folders.filter((file) => texts.some((text) => folded(text.file) === folded(file))),
+  ];
+  if (twice.length === 0) return;
+  const why = "has the name of a document or a folder of this pull. Hand the picture in under another name.";
+  throw new CommandFailed(
+    exitCodes.conflict,
+    "NAME_TAKEN",
+    [...new Set(twice)].map((file) => `The picture ${file} ${why}`),
+  );
 }

@@ -2,12 +2,11 @@ import { asking, withService, type AddCommand, type ServiceOptions } from "../co
 import {
   CancelScheduledDocument,
   ChangeScheduledDocument,
-  ScheduledDocument,
   ViewerDocument,
   type ScheduledPartsFragment,
-  type ScheduledQuery,
 } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js";
+import { readScheduled } from "../read-scheduled.js";
 import { scheduledLine, shownScheduled, timeOptions } from "../scheduled-line.js";
 import type { Service } from "../service.js";
 
@@ -61,14 +60,7 @@ function changed({
 async function show(service: Service, { publisher: told, all = false }: ScheduledOptions): Promise<Outcome> {
   const publisher = told ?? (await service.ask(ViewerDocument, {})).viewer?.publisher?.slug;
   if (publisher === undefined) throw usage("The token is no publisher's own. Name the publisher with --publisher.");
-  const found: ScheduledPartsFragment[] = [];
-  let after: string | null = null;
-  do {
-    const states = all ? [] : (["WAITING", "KEPT_BACK"] as const);
-    const answer: ScheduledQuery = await service.ask(ScheduledDocument, { publisher, states, after });
-    found.push(...answer.scheduled.edges.map(({ node }) => node));
-    after = answer.scheduled.pageInfo.hasNextPage ? answer.scheduled.pageInfo.endCursor : null;
-  } while (after !== null);
+  const found = await readScheduled(service, publisher, all ? [] : ["WAITING", "KEPT_BACK"]);
   return {
     exit: exitCodes.ok,
     result: { publisher, scheduled: found.map(shownScheduled) },
