@@ -61,7 +61,7 @@ export function recipeDraft(recipe: WebRecipe, options: DraftOptions): RecipeDra
   const { servings, yields } = recipe.yield;
   const serves = servings !== null && servings.from === servings.to ? servings.from : null;
   const minutes = recipe.totalMinutes ?? sum(recipe.prepMinutes, recipe.cookMinutes);
-  const title = shortened(options.title ?? recipe.name, longestTitle);
+  const title = options.title ?? recipeTitle(recipe.name);
   const document: PlainDocument = {
     kind: "plan",
     publisher: options.publisher,
@@ -99,8 +99,16 @@ export function recipeDraftText({ document, open }: RecipeDraft, words: (point: 
   return head + stringify(document, { lineWidth: 120 });
 }
 
-/** The most characters of a title. */
+/** The most characters of a title, and room for a number behind it. */
 const longestTitle = 200;
+const roomForNumber = 10;
+
+/** What the plan of a recipe is called; of several of that name with a number from 2. */
+export const recipeTitle = (name: string, number = 1): string =>
+  number === 1 ? shortened(name, longestTitle) : `${recipeTitleStem(name)} (${String(number)})`;
+
+/** What stands before the number. */
+export const recipeTitleStem = (name: string): string => shortened(name, longestTitle - roomForNumber);
 
 /** A text of so many characters at most, which ends with a whole word; never half a character. */
 function shortened(text: string, longest: number): string {

@@ -3,6 +3,7 @@ import type { ArchivedRevision } from "../../persistence/archive/archive-data.js
 import { authorName, write, type Written } from "../write.js";
 import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
+import { saveDraftOf } from "../drafts/draft-of-kind.js";
 import { checkName } from "../drafts/check/check-name.js";
 import { urlProblems } from "../webhooks/webhook-address.js";
 import { newWebhookSecret } from "../webhooks/webhook-message.js";
@@ -161,15 +162,10 @@ async function takeDrafts({ data }: Deps, archive: OpenArchive, publisher: strin
 }
 
 async function storeDraft(data: Deps["data"], publisher: string, draft: ArchivedDraft, by: string): Promise<void> {
-  const writing = { document: draft.document, by };
-  if (draft.kind === "PLAN") await data.plans.saveDraft(draft.value, null, writing);
-  else if (draft.kind === "COMPONENT") await data.components.saveDraft(publisher, draft.value, null, writing);
-  else if (draft.kind === "TRANSLATION") await data.translations.saveDraft(publisher, draft.value, null, writing);
-  else {
-    const table = draft.kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
-    await table.saveDraft(publisher, draft.value, null, writing);
-    if (draft.published !== null) await table.notePublished(publisher, [draft.published]);
-  }
+  await saveDraftOf(data, publisher, draft, null, { document: draft.document, by });
+  if (draft.kind !== "FOOD" && draft.kind !== "PACKS") return;
+  const table = draft.kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
+  if (draft.published !== null) await table.notePublished(publisher, [draft.published]);
 }
 
 /** In the order in which they were published and withdrawn, so that the list of changes tells them as they happened. */

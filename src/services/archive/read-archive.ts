@@ -15,6 +15,7 @@ import { publisherSchema } from "../../imports/documents/schemas/publisher-schem
 import type { ArchivedRevision } from "../../persistence/archive/archive-data.js";
 import { canonicalJson } from "../../persistence/sql/canonical-json.js";
 import type { Deps, DraftKind } from "../deps.js";
+import type { DraftValue } from "../drafts/draft-of-kind.js";
 import { runInSlices } from "../time-slices.js";
 import { sha256 } from "./archive-entry.js";
 import { draftFileSchema, fileNames, publisherFileSchema, revisionFileSchema } from "./archive-format.js";
@@ -26,12 +27,9 @@ export type ArchivedDraft = {
   readonly version: number;
   readonly updatedAt: Date;
   readonly document: { readonly text: string; readonly format: "YAML" | "JSON" };
-} & (
-  | { readonly kind: "PLAN"; readonly value: Plan }
-  | { readonly kind: "COMPONENT"; readonly value: Component }
-  | { readonly kind: "TRANSLATION"; readonly value: Translation }
-  | { readonly kind: "FOOD" | "PACKS"; readonly value: Food; readonly published: Food | null }
-);
+  /** Of foods and packs: as the newest published plan has them. */
+  readonly published: Food | null;
+} & DraftValue;
 
 /** @throws BadArchive */
 export async function readPublisher(
@@ -56,7 +54,7 @@ export async function readDraft(
   const read = shaped(file, draftFileSchema, parseFile(file, await archive.read(file)));
   const text = (await archive.read(fileNames.draftText(kind, slug, read.format))).toString("utf8");
   const { version, format } = read;
-  const marks = { slug, version, updatedAt: new Date(read.updatedAt), document: { text, format } };
+  const marks = { slug, version, updatedAt: new Date(read.updatedAt), document: { text, format }, published: null };
   const named = <Value extends { readonly slug: string }>(value: Value): Value => {
     if (value.slug !== slug) throw new BadArchive({ kind: "CONTENT", detail: "its slug is not its name" }, file);
     return value;

@@ -10,6 +10,7 @@ import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "../deps.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
 import { isShared } from "../foods/find-foods-of.js";
+import { saveDraftOf, type DraftValue } from "./draft-of-kind.js";
 import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
@@ -156,33 +157,18 @@ async function saveResolved(
     const image = value.image && (await storedImage(data, publisher, value.image));
     await data.publishers.describe(publisher, { ...value, image });
   }
+  const drafts: readonly (DraftValue & { readonly slug: string; readonly read: ReadDocument })[] = [
+    ...foods.filter(({ value }) => !isShared(actor, value)).map((each) => ({ ...each, ...named("FOOD", each.value) })),
+    ...packs.map((each) => ({ ...each, ...named("PACKS", each.value) })),
+    ...components.map((each) => ({ ...each, ...named("COMPONENT", each.value) })),
+    ...plans.map((each) => ({ ...each, ...named("PLAN", each.value) })),
+    ...translations.map((each) => ({ ...each, kind: "TRANSLATION" as const, slug: translationSlug(each.value) })),
+  ];
   const saved: (SavedDraft & { readonly before: number | null })[] = [];
-  for (const { value, read } of foods) {
-    if (isShared(actor, value)) continue;
-    const before = versionOf("FOOD", value.slug);
-    const version = await data.publisherFoods.saveDraft(publisher, value, before, writing(read));
-    saved.push({ kind: "FOOD", slug: value.slug, before, version });
-  }
-  for (const { value, read } of packs) {
-    const before = versionOf("PACKS", value.slug);
-    const version = await data.publisherPacks.saveDraft(publisher, value, before, writing(read));
-    saved.push({ kind: "PACKS", slug: value.slug, before, version });
-  }
-  for (const { value, read } of components) {
-    const before = versionOf("COMPONENT", value.slug);
-    const version = await data.components.saveDraft(publisher, value, before, writing(read));
-    saved.push({ kind: "COMPONENT", slug: value.slug, before, version });
-  }
-  for (const { value, read } of plans) {
-    const before = versionOf("PLAN", value.slug);
-    const version = await data.plans.saveDraft(value, before, writing(read));
-    saved.push({ kind: "PLAN", slug: value.slug, before, version });
-  }
-  for (const { value, read } of translations) {
-    const slug = translationSlug(value);
-    const before = versionOf("TRANSLATION", slug);
-    const version = await data.translations.saveDraft(publisher, value, before, writing(read));
-    saved.push({ kind: "TRANSLATION", slug, before, version });
+  for (const draft of drafts) {
+    const { kind, slug, read } = draft;
+    const before = versionOf(kind, slug);
+    saved.push({ kind, slug, before, version: await saveDraftOf(data, publisher, draft, before, writing(read)) });
   }
   const subject: readonly AuditSubject[] = [
     ...shared.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),
@@ -204,3 +190,5 @@ async function saveResolved(
     subject,
   };
 }
+
+const named = <Kind extends DraftKind>(kind: Kind, { slug }: { readonly slug: string }) => ({ kind, slug });

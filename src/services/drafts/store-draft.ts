@@ -9,6 +9,7 @@ import { freezeDraft, problemsOfPublishing, type PublishedDraft, type PublishInp
 import { readTime } from "../schedule/add-scheduled.js";
 import { scheduledSubject, scheduleGathered } from "../schedule/schedule-draft.js";
 import { RunLost, type RunningImport } from "../imports/running-import.js";
+import { findDraftOf } from "./draft-of-kind.js";
 import { saveTexts } from "./save-documents.js";
 import { write, type AuditSubject } from "../write.js";
 
@@ -162,18 +163,8 @@ async function publishOrSchedule(deps: Deps, maker: Actor, input: PublishInput):
 }
 
 async function draftNow(data: Data, publisher: string, { draft, slug }: NewText): Promise<DraftBefore | null> {
-  const name = { publisher, slug };
-  const [found] =
-    draft === "PLAN"
-      ? await data.plans.drafts([name])
-      : draft === "FOOD"
-        ? await data.publisherFoods.drafts([name])
-        : draft === "PACKS"
-          ? await data.publisherPacks.drafts([name])
-          : draft === "TRANSLATION"
-            ? await data.translations.drafts([name])
-            : await data.components.drafts([name]);
-  if (!found) return null;
+  const found = await findDraftOf(data, draft, { publisher, slug });
+  if (found === null) return null;
   const { version, updatedBy, value, document } = found;
   return { version, updatedBy, value, document };
 }

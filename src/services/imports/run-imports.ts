@@ -8,6 +8,7 @@ import { collectFile } from "./files/collect-file.js";
 import { documentRows } from "../drafts/document-rows.js";
 import { loadCatalogueRows } from "../foods/load-catalogue-rows.js";
 import { loadDrafts } from "../drafts/load-drafts.js";
+import { mendedRecipeRows } from "./rows/mended-recipe-rows.js";
 import { recipeRows } from "./rows/recipe-rows.js";
 import { loadFoods } from "../foods/load-foods.js";
 import { loadOwnPrices } from "./rows/load-own-prices.js";
@@ -42,7 +43,7 @@ const loaders: Readonly<Record<FeedKind, Loader>> = {
       deps,
       job,
       owner,
-      await ((await isDocument(job)) ? documentRows(deps, job, owner) : recipeRows(deps, job, owner)),
+      await ((await isDocument(job)) ? mendedRecipeRows(deps, job, owner) : recipeRows(deps, job, owner)),
     );
   },
 };

@@ -293,7 +293,10 @@ describe("the command line and something that is no Prepwright service", () => {
   });
 
   it("calls what it did not foresee a fault of its own, with 70", async () => {
-    const { exit, answer, err } = await runCliJson(["pull", "a/b"], await answering({ data: { other: true } }));
+    // A draft, and nothing of its publisher.
+    const draft = { kind: "PLAN", slug: "b", version: 1, document: { text: "x", format: "YAML" } };
+    const drafts = { edges: [], pageInfo: { hasNextPage: false, endCursor: null } };
+    const { exit, answer, err } = await runCliJson(["pull", "a/b"], await answering({ data: { draft, drafts } }));
     expect([exit, answer.ok, answer.problems[0]?.code]).toEqual([70, false, "FAULT"]);
     expect(err).not.toContain(token);
   });

@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
 import { beforeAll, expect, it } from "vitest";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
+import { slugOf } from "../../../src/imports/recipes/recipe-slug.js";
 import { shippedEdition } from "../../../src/imports/usda/read-usda.js";
 import type { Deps } from "../../../src/services/deps.js";
 import { loadCatalogue } from "../../../src/services/foods/load-catalogue.js";
@@ -249,6 +251,73 @@ describeOnBothDatabases("imports of recipes", (open) => {
     expect(await textOf("root-stew")).toMatch(/^title: Root stew$/m);
     expect(await textOf(`root-stew-${second}`)).toMatch(/^title: Root stew \(2\)$/m);
     expect(ending(await feed.run(`${file}\n`))).toEqual(["DONE", 2, 0, 0, 2, 0, 0]);
+  });
+
+  it("have titles that differ also where other files or a writer have plans of that name, and keep them", async () => {
+    const titlesOf = async (...slugs: readonly string[]) =>
+      (await deps.data.plans.drafts(slugs.map((slug) => ({ publisher, slug })))).map((draft) => draft?.value.title);
+    const page = (site: string, name: string, grams = 200): string =>
+      JSON.stringify(
+        recipe({ "@id": `https://${site}.example/soup`, name, recipeIngredient: [`${grams} g pearl barley`] }),
+      );
+    const slugs = (slug: string, site: string): string =>
+      `${slug.slice(0, 71).replace(/-$/, "")}-${createHash("sha256").update(`https://${site}.example/soup`).digest("hex").slice(0, 8)}`;
+    const feed = await openFeed(deps, { publisher, kind: "RECIPES", slug: "sites" });
+    const other = await openFeed(deps, { publisher, kind: "RECIPES", slug: "other-sites" });
+    const long = `${"Soup of roots ".repeat(16)}with barley`;
+    const cut = `${"Soup of roots ".repeat(14).trim()}`;
+    for (const [name, slug, second] of [
+      ["Lentil soup", "lentil-soup", "Lentil soup (2)"],
+      ["Süßkartoffel-Suppe", "susskartoffel-suppe", "Süßkartoffel-Suppe (2)"],
+      [long, slugOf(long) ?? "", expect.stringMatching(new RegExp(`^${cut.slice(0, 150)}.*… \\(2\\)$`))],
+    ] as const) {
+      expect(ending(await feed.run(page("one", name)))).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
+      expect(ending(await other.run(page("two", name)))).toEqual([...["DONE", 1, 1, 0, 0, 0, 0]]);
+      const two = slugs(slug, "two");
+      const [first, then] = await titlesOf(slug, two);
+      expect(first?.length).toBeLessThanOrEqual(200);
+      expect([slug, then]).toEqual([slug, second]);
+      // Read again after it changed, each keeps its title and its place.
+      await feed.run(page("two", name, 250));
+      await feed.run(page("one", name, 250));
+      expect(await titlesOf(slug, two)).toEqual([first, then]);
+    }
+    await other.run(page("three", "LENTIL SOUP"));
+    expect(await titlesOf(slugs("lentil-soup", "three"))).toEqual(["LENTIL SOUP (3)"]);
+    // A writer's own plan has the name, under another address.
+    const feedOfPlans = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "plans-of-that-name" });
+    await feedOfPlans.run(`${barley(100)}---\n${plan(300, "my-own").replace("title: Barley days", "title: Bean pot")}`);
+    await feed.run(page("one", "Bean pot"));
+    expect(await titlesOf("my-own", "bean-pot")).toEqual(["Bean pot", "Bean pot (2)"]);
+  });
+
+  it("that were put aside never become what another recipe or a writer's own plan is", async () => {
+    const feed = await openFeed(deps, { publisher, kind: "RECIPES", slug: "aside" });
+    const open = (site: string): string =>
+      JSON.stringify(recipe({ "@id": `https://${site}.example/stew`, name: "Late stew", recipeYield: "2 loaves" }));
+    const offers: string[] = [];
+    for (const site of ["one", "two"]) {
+      const run = await feed.run(open(site));
+      offers.push(((await feed.quarantined(run))[0]?.offer ?? "").replace(/^title: (.*)$/m, "title: $1\nserves: 4"));
+    }
+    const [first = "", second = ""] = offers;
+    expect(ending(await feed.run(first))).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
+    const kept = await textOf("late-stew");
+    expect(kept).toContain("https://one.example/stew");
+    const withoutOrigin = second.replace(/^# Read from .*\n/m, "");
+    for (const text of [second, withoutOrigin]) {
+      const refused = await feed.run(text);
+      expect(ending(refused)).toEqual(["DONE", 1, 0, 0, 0, 1, 0]);
+      const [row] = await feed.quarantined(refused);
+      const [problem] = row?.problems ?? [];
+      expect(text.split("\n")[(problem?.place?.line ?? 0) - 1]).toBe("slug: late-stew");
+      expect(problemText(problem!)).toContain("https://one.example/stew");
+      expect(await textOf("late-stew")).toBe(kept);
+    }
+    const own = second.replaceAll("late-stew", "later-stew");
+    expect(ending(await feed.run(own))).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
+    // Its own draft may be mended, with the line that says whose it is.
+    expect(ending(await feed.run(first.replace("serves: 4", "serves: 6")))).toEqual(["DONE", 1, 0, 1, 0, 0, 0]);
   });
 
   it("O-35: are put aside with a draft to start from where anything is open, and every fault of a page is a row", async () => {

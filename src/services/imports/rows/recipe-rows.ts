@@ -1,4 +1,3 @@
-import { hash as hashOf } from "node:crypto";
 import { mostProblems } from "../../../domain/first-problems.js";
 import type { Problem } from "../../../domain/problem.js";
 import type { FoodMatch } from "../../../domain/quantity/food-name.js";
@@ -21,6 +20,8 @@ import type { Deps } from "../../deps.js";
 import { runInSlices, yieldToOthers } from "../../time-slices.js";
 import type { DraftRow, DraftRows } from "../../drafts/draft-row.js";
 import type { RunningImport } from "../running-import.js";
+import { recipeSlugs } from "./recipe-slugs.js";
+import { recipeTitles, type RecipeTitles } from "./recipe-titles.js";
 import { readWholeFile } from "../files/read-whole-file.js";
 
 /**
@@ -37,7 +38,8 @@ export async function recipeRows(deps: Deps, job: RunningImport, publisher: stri
   const options = { publisher, locale: locale ?? "en", measures, region, foods };
   const taken = new Map<string, string>();
   const last = new Map(records.map((record) => [recipeOrigin(record)?.name, record]));
-  const named = new Map<string, number>();
+  const names = records.flatMap(({ recipe }) => recipe?.name ?? []);
+  const titles = await recipeTitles(deps.data, publisher, names);
   const rows: DraftRow[] = [];
   const parts = new Map<number, number>();
   const add = (line: number, raw: string, state: DraftRow["state"]): void => {
@@ -51,13 +53,7 @@ export async function recipeRows(deps: Deps, job: RunningImport, publisher: stri
     const origin = recipeOrigin(record);
     if (record.recipe === null || origin === null) add(record.line, record.raw, bad(record.problems, null));
     else if (last.get(origin.name) !== record) add(record.line, record.raw, { kind: "REPEATED" });
-    else {
-      const { name } = record.recipe;
-      const number = (named.get(name) ?? 0) + 1;
-      named.set(name, number);
-      const title = number === 1 ? name : `${name.slice(0, 190)} (${String(number)})`;
-      add(record.line, record.raw, await stateOf(deps, job, { ...options, title }, record, origin, taken));
-    }
+    else add(record.line, record.raw, await stateOf(deps, job, options, record, origin, { taken, titles }));
   }
   return async function* inOrder() {
     yield* rows;
@@ -69,31 +65,36 @@ function bad(problems: readonly RecipeProblem[], offer: string | null): DraftRow
   return { kind: "BAD", problems: problems.map(placedProblem), offer, component: null };
 }
 
+/** Of the recipes of the file that were looked at. */
+interface NamesSoFar {
+  readonly taken: Map<string, string>;
+  readonly titles: RecipeTitles;
+}
+
 async function stateOf(
   deps: Deps,
   { feed, fileName }: RunningImport,
-  options: Omit<DraftOptions, "slug">,
+  options: Omit<DraftOptions, "slug" | "title">,
   record: RecipeRecord,
   origin: RecipeOrigin,
-  taken: Map<string, string>,
+  { taken, titles }: NamesSoFar,
 ): Promise<DraftRow["state"]> {
   const { data } = deps;
   const { recipe } = record;
   if (recipe === null) return bad(record.problems, null);
   const { publisher } = options;
-  const hash = hashOf("sha256", origin.name);
-  const title = slugOf(recipe.name) ?? "recipe";
-  const slugs = [title, `${title.slice(0, 71).replace(/-$/, "")}-${hash.slice(0, 8)}`];
+  const slugs = recipeSlugs(slugOf(recipe.name) ?? "recipe", origin);
   const drafts = await data.drafts.texts(slugs.map((slug) => ({ kind: "PLAN", publisher, slug })));
   const published = await data.revisions.summaries(slugs.map((slug) => ({ publisher, slug, revision: null })));
   const own = slugs.findIndex((_, at) => originOf(drafts[at]?.text ?? "")?.name === origin.name);
   const draft = own < 0 ? null : (drafts[own] ?? null);
   const isFree = (slug: string, at: number): boolean => !drafts[at] && !published[at] && !taken.has(slug);
-  const slug = slugs[own] ?? slugs.find(isFree) ?? slugs[1] ?? title;
+  const slug = slugs[own] ?? slugs.find(isFree) ?? slugs[1];
+  const title = titles.take(recipe.name, own < 0 ? null : slug);
   taken.set(slug, origin.name);
   if (draft !== null && originOf(draft.text ?? "")?.mark === origin.mark) return { kind: "SAME" };
 
-  const made = recipeDraft(recipe, { ...options, slug });
+  const made = recipeDraft(recipe, { ...options, slug, title });
   const text = originLine(origin) + recipeDraftText(made, (point) => openPointText(openProblem(point)));
   const problems: Problem[] = [...record.problems.map(placedProblem), ...made.open.map(openProblem)];
   // A writer has worked on it since: what the page says now is offered, and theirs stays.

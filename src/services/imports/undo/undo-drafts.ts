@@ -1,10 +1,7 @@
-import type { Component } from "../../../domain/model/component.js";
-import type { Food } from "../../../domain/model/food.js";
-import type { Translation } from "../../../domain/model/translation.js";
-import type { Plan } from "../../../domain/model/plan.js";
 import { ok } from "../../../domain/problem.js";
 import type { Feed, ImportChange, ImportRun, RunChunk } from "../../../persistence/imports/import-data.js";
 import type { Data, Deps, DraftKind } from "../../deps.js";
+import { saveDraftOf, type DraftValue } from "../../drafts/draft-of-kind.js";
 import { freezeDraft } from "../../plans/publish-draft.js";
 import { countsOf, noCounts, RunLost, type Loaded } from "../running-import.js";
 import {
@@ -129,16 +126,7 @@ async function restore(
   }
   // As it was, and not checked again: it was the publisher's own draft, and is theirs to mend.
   const writing = { document: before.document, by: before.updatedBy ?? by };
-  const version =
-    kind === "PLAN"
-      ? await data.plans.saveDraft(before.value as Plan, now, writing)
-      : kind === "FOOD"
-        ? await data.publisherFoods.saveDraft(publisher, before.value as Food, now, writing)
-        : kind === "PACKS"
-          ? await data.publisherPacks.saveDraft(publisher, before.value as Food, now, writing)
-          : kind === "TRANSLATION"
-            ? await data.translations.saveDraft(publisher, before.value as Translation, now, writing)
-            : await data.components.saveDraft(publisher, before.value as Component, now, writing);
+  const version = await saveDraftOf(data, publisher, { kind, value: before.value } as DraftValue, now, writing);
   subjects.push({ ...subject, after: version });
   return true;
 }
