@@ -69,6 +69,8 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/services/foods/load-catalogue-rows.ts refused": "lives for one chunk of rows",
   "src/services/cache/cache.ts computing": "answers being computed, each deleted when it is done",
   "src/services/cache/tracked-deps.ts places": "lives for one answer",
+  "src/services/imports/rows/recipe-titles.ts next": "lives for one file of recipes",
+  "src/services/imports/rows/recipe-titles.ts taken": "lives for one file of recipes",
   "src/services/time-slices.ts queue": "requests being computed",
 };
 
