@@ -412,10 +412,7 @@ export interface Data {
     /** Their texts, without the values; `text` null: it was saved as a value. */
     texts: Batched<DraftRef, DraftText>;
     /** The drafts of plans that have one of these titles, in any case and with or without a number in brackets behind it. */
-    titled(
-      publisher: string,
-      titles: readonly string[],
-    ): Promise<readonly { readonly slug: string; readonly title: string }[]>;
+    titled(publisher: string, titles: readonly string[]): Promise<readonly Pick<DraftSummary, "slug" | "title">[]>;
     /** Drafts of the same publisher with a line that names this one: at most so many, components first. */
     naming(draft: DraftRef, most: number): Promise<readonly { readonly kind: DraftKind; readonly slug: string }[]>;
     /** The next draft of that name counts its versions on from there. */
