@@ -29,8 +29,8 @@ function allergensOf({ contents }: PlanAnswer, book: NameBook): PlanCard["allerg
   const labelled = groups.labels.map(({ food }) => book.food(food));
   const open = groups.open.length > 0 && labelled.length > 0 ? labelled : namesOf(groups.open);
   return [
-    { presence: words.contains, names: namesOf(groups.contains) },
-    { presence: words.mayContain, names: namesOf(groups.mayContain) },
+    { presence: book.words.presence.CONTAINS, names: namesOf(groups.contains) },
+    { presence: book.words.presence.MAY_CONTAIN, names: namesOf(groups.mayContain) },
     { presence: words.lookAtTheLabel, names: open },
     { presence: words.tracesNotKnown, names: namesOf(groups.noIngredient) },
     { presence: words.absent, names: namesOf(groups.absent) },
@@ -79,7 +79,12 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
       title,
       lines: lines.map((line) => {
         const { food, take, notes, said } = shelfLine(line, book);
-        return { id: line.food.slug, food, take: take ?? "", notes: [...notes, ...said].join("; ") };
+        return {
+          id: line.food.slug,
+          food,
+          take: take ?? "",
+          notes: [...notes, ...said.map(({ text }) => text)].join("; "),
+        };
       }),
     })),
     allergens: allergensOf(answer, book),

@@ -3,13 +3,14 @@ import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
+import { otherFoodLanguage } from "../words/food-words.js";
 import { moneyText } from "../words/money-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
 import { codeName } from "../words/rule-words.js";
 import { isPrivate, sharedQuery, wayTo } from "./ask.js";
 import type { PlanForm } from "./form/plan-form.js";
 import { attributes, between, markup, type Content } from "./markup.js";
-import { foodMarkup, otherFoodLanguage } from "./names-markup.js";
+import { foodMarkup } from "./names-markup.js";
 import { pageFrame } from "./page-frame.js";
 import { listPath, planPath, type PageLinks } from "./page-links.js";
 import { warningTexts } from "./parts/care-part.js";
@@ -46,13 +47,13 @@ export const listPage = (input: ListPageInput): string => runToEnd(listPageInSli
 /** The same turn by turn, a line at a time. */
 export function* listPageInSlices(input: ListPageInput): InSlices<string> {
   const { plans, list, reader, links, household, others } = input;
-  const [first] = plans;
+  const [first, ...rest] = plans;
   const several = plans.length > 1;
-  const books = plans.map(({ bundle }) => nameBook(bundle, reader));
+  const book = nameBook(first.bundle, reader);
+  const books: ListBooks = [book, ...rest.map(({ bundle }) => nameBook(bundle, reader))];
   const known = (slug: string, of: (book: NameBook) => string): string =>
     books.map(of).find((text) => text !== slug) ?? slug;
   const name = (slug: string): string => known(slug, (book) => book.thing(slug));
-  const book = nameBook(first.bundle, reader);
   const words = book.words.page;
   const names = { thing: name, meal: (slug: string) => known(slug, (each) => each.meal(slug)) };
   const warnings = warningTexts(list.warnings, names, book.words);
@@ -69,7 +70,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
     const rows: Content[] = [];
     for (const line of lines) {
       yield;
-      rows.push(tickMarkup(line, book, input, kind === "COVERED"));
+      rows.push(tickMarkup(line, books, input, kind === "COVERED"));
     }
     aisles.push(markup`<fieldset class="aisle"><legend>${title}</legend>
 <ul>${rows}</ul></fieldset>`);
@@ -83,10 +84,10 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
     trail: [{ path: path + query, text: inWritersLanguage(first.bundle.plan.title, book) }],
     kind: "list",
     script: "ticks",
-    main: markup`<header class="front"><h1>${words.shoppingList}</h1>
+    main: markup`<header class="front"><h1>${book.words.shoppingList}</h1>
 <ul class="for">${plans.map(
-      (each) =>
-        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi${writersLanguage(each.bundle.plan.title, nameBook(each.bundle, reader))}>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
+      (each, at) =>
+        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi${writersLanguage(each.bundle.plan.title, books[at] ?? book)}>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-private": isPrivate(first.form), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
 <p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>
@@ -94,7 +95,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
 <details class="basket" id="basket" hidden><summary>${words.inTheBasket} <b id="basket-count"></b></summary><ul></ul></details>
 <p class="onward clear"><button type="reset">${words.clearTicks}</button> <button type="button" id="undo" hidden>${words.undo}</button></p></form>
 <section class="sum">${folded(
-      words.cost,
+      book.words.cost,
       costMarkup(
         list.cost,
         (slugs) =>
@@ -121,9 +122,20 @@ const plansKey = (plans: readonly ListedPlan[]): string =>
     .toSorted()
     .join(" ");
 
-function tickMarkup(line: ShoppingLine, book: NameBook, { plans, labels }: ListPageInput, covered: boolean): Content {
+/** How the reader knows the things of each plan, in the order of the plans. */
+type ListBooks = readonly [NameBook, ...NameBook[]];
+
+function tickMarkup(line: ShoppingLine, books: ListBooks, { plans, labels }: ListPageInput, covered: boolean): Content {
+  const [book] = books;
   const { food, take, price, notes, said } = shelfLine(line, book, plans.length > 1);
-  const language = otherFoodLanguage(line.food, book);
+  const language = otherFoodLanguage(line.food, book.reader.locale, book.words);
+  const writers = said.map(({ text, bundle }) => {
+    const at = plans.findIndex((each) => isSamePlan(each.bundle, bundle));
+    return inWritersLanguage(text, books[at] ?? book);
+  });
   return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
-<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}${said.length > 0 && markup` <span class="quiet"${writersLanguage(said.join(" "), book)}>${said.join(" ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
+<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}${writers.length > 0 && markup` <span class="quiet">${between(writers, " ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
 }
+
+const isSamePlan = ({ plan: a }: PlanBundle, { plan: b }: PlanBundle): boolean =>
+  a.slug === b.slug && a.publisher === b.publisher;

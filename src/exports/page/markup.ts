@@ -48,6 +48,9 @@ export function jsonData(json: string): Html {
   return new Html(`<script type="application/ld+json">${json.replace(/\n */g, "")}</script>\n`);
 }
 
+/** The words of a content, as a reader sees them: for what depends on how they sound. */
+export const plainText = (content: Content): string => written(content).replace(/<(?:"[^"]*"|[^">])*>/g, "");
+
 /** Contents with something between them. */
 export const between = (contents: readonly Content[], separator: Content): Content =>
   contents.map((content, at) => (at === 0 ? content : [separator, content]));

@@ -1,19 +1,11 @@
-import type { Food } from "../../domain/model/food.js";
 import type { Subject } from "../../domain/storage/guidance.js";
-import { foodWordsLanguage } from "../words/food-words.js";
 import type { NameBook } from "../words/name-book.js";
 import { between, type Content } from "./markup.js";
-import { inLanguage, inWritersLanguage, otherLanguage } from "./writers-language.js";
+import { inLanguage, inWritersLanguage } from "./writers-language.js";
 
 /** The name of a food, which may be in another language than the page: not every food has a name in each. */
 export const foodMarkup = (slug: string, book: NameBook): Content =>
   inLanguage(book.food(slug), book.foodLanguage(slug));
-
-/** The tag of the language of a food's name, where the page is in another; else null. */
-export function otherFoodLanguage(food: Pick<Food, "slug" | "names">, { reader, words }: NameBook): string | null {
-  const language = foodWordsLanguage(food, reader.locale);
-  return language === null ? null : otherLanguage(language, words);
-}
 
 export const foodsMarkup = (slugs: readonly string[], book: NameBook): Content =>
   between(

@@ -44,7 +44,7 @@ import { storagePart } from "./parts/storage-part.js";
 import { verdictPart } from "./parts/verdict-part.js";
 import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
 import { waysPart, type RouteDifferences } from "./parts/ways-part.js";
-import { inWritersLanguage, writersLanguage } from "./writers-language.js";
+import { inLanguage, writersLanguage } from "./writers-language.js";
 
 interface PlanPageInput {
   readonly publication: Publication;
@@ -76,7 +76,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const action = planPath(named, links);
   const asked = { plan, action, form, choices: formChoices(bundle, input.diets, book), faults, book };
   const ways = (): Content => [
-    wayTo({ path: listPath(named, links), form, text: words.toList, kind: "go" }),
+    wayTo({ path: listPath(named, links), form, text: book.words.shoppingList, kind: "go" }),
     wayTo({ path: cookPath(named, links), form, text: words.toKitchen, kind: "go" }),
   ];
   const parts = answer === null ? null : yield* body({ answer, book });
@@ -170,19 +170,19 @@ const otherLanguages = (bundle: PlanBundle, address: (locale: string) => string)
   );
 };
 
-const contents = ({ words: { page: pages } }: NameBook): readonly (readonly [string, string])[] => [
-  ["meals", pages.meals],
-  ["made", pages.cookedAhead],
-  ["session", pages.orderOfWork],
-  ["keeps", pages.storage],
-  ["care", pages.safety],
-  ["allergens", pages.allergens],
-  ["figures", pages.nutrition],
-  ["cost", pages.cost],
-  ["edition", pages.version],
+const contents = ({ words }: NameBook): readonly (readonly [string, string])[] => [
+  ["meals", words.meals],
+  ["made", words.page.cookedAhead],
+  ["session", words.page.orderOfWork],
+  ["keeps", words.page.storage],
+  ["care", words.page.safety],
+  ["allergens", words.contents],
+  ["figures", words.nutrition],
+  ["cost", words.cost],
+  ["edition", words.page.version],
 ];
 
 function withdrawnFlag({ withdrawnBecause }: Publication, at: Date, book: NameBook): Content {
   const words = book.words.page;
-  return markup`<p class="flag">${words.withdrawn({ when: longDate(at, dateLocale(book)) })}${withdrawnBecause !== null && [" ", saidWith((reason) => words.withdrawnWhy({ reason }), inWritersLanguage(withdrawnBecause, book))]} ${words.withdrawnKept}</p>`;
+  return markup`<p class="flag">${words.withdrawn({ when: longDate(at, dateLocale(book)) })}${withdrawnBecause !== null && [" ", saidWith((reason) => words.withdrawnWhy({ reason }), inLanguage(withdrawnBecause, book.originalLanguage))]} ${words.withdrawnKept}</p>`;
 }

@@ -47,9 +47,9 @@ export const fridgePage = (input: KitchenPageInput): string =>
         ({ subject, rows: own }) =>
           markup`<tr><th scope="row">${subjectMarkup(subject, book)}</th><td>${placesMarkup(own, view, "; ")}</td></tr>`,
       );
-    return markup`<table class="door"><thead><tr><th scope="col">${words.thing}</th><th scope="col">${words.howLong}</th></tr></thead>
+    return markup`<table class="door"><thead><tr><th scope="col">${book.words.what}</th><th scope="col">${words.howLong}</th></tr></thead>
 <tbody>${rows("COMPONENT")}</tbody></table>
-<h2>${words.meals}</h2>
+<h2>${book.words.meals}</h2>
 <table class="door"><tbody>${answer.scaled.meals
       .toSorted((a, b) => a.meal.day - b.meal.day)
       .map(

@@ -1,6 +1,6 @@
-import { andList } from "../words/and-list.js";
+import { andListParts } from "../words/and-list.js";
 import type { Words } from "../words/words.js";
-import type { Content } from "./markup.js";
+import { plainText, type Content } from "./markup.js";
 
 /** Characters that stand for no character and are for use inside a program (Unicode, section 23.7): no text on a page holds one. */
 const first = 0xfdd0;
@@ -13,11 +13,10 @@ export const saidWith = (say: (...names: string[]) => string, ...names: readonly
     .split(marks)
     .map((piece) => (marks.test(piece) ? names[piece.charCodeAt(0) - first] : piece));
 
-/** "barley, kale and dill", of markup. */
+/** "barley, kale and dill", of markup; what stands between depends on the words themselves: "pera e higo". */
 export function andListMarkup(things: readonly Content[], words: Pick<Words, "language">): Content {
-  const between = andList(
-    things.map(() => mark(0)),
-    words,
-  ).split(mark(0));
-  return between.map((text, at) => [text, things[at]]);
+  let at = 0;
+  return andListParts(things.map(plainText), words).map(({ type, value }) =>
+    type === "element" ? things[at++] : value,
+  );
 }

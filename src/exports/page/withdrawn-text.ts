@@ -1,9 +1,10 @@
 import type { Problem } from "../../domain/problem.js";
+import { otherLanguage } from "../words/languages-of.js";
 import type { Words } from "../words/words.js";
 import { longDate, wordsLocale } from "./dates.js";
 import type { Content } from "./markup.js";
 import { saidWith } from "./said-with.js";
-import { inLanguage, otherLanguage } from "./writers-language.js";
+import { inLanguage } from "./writers-language.js";
 
 type Withdrawn = Extract<Problem, { readonly code: "WITHDRAWN" }>;
 

@@ -1,10 +1,5 @@
 import type { NameBook } from "../words/name-book.js";
-import type { Words } from "../words/words.js";
 import { attributes, markup, type Content } from "./markup.js";
-
-/** The tag of a language (BCP 47) where it is another than that of the fixed words around it; else null. */
-export const otherLanguage = (locale: string, { language }: Pick<Words, "language">): string | null =>
-  locale.toLowerCase().split("-")[0] === language ? null : locale;
 
 /** Words in a language; null: in that of the words around them. */
 export const inLanguage = (text: Content, language: string | null): Content =>

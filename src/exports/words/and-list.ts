@@ -17,3 +17,7 @@ export const orList = (things: readonly string[]): string => either.format(thing
 /** "barley, kale and dill". */
 export const andList = (things: readonly string[], { language }: Pick<Words, "language">): string =>
   lists[language].format(things);
+
+/** The same in its parts. */
+export const andListParts = (things: readonly string[], { language }: Pick<Words, "language">) =>
+  lists[language].formatToParts(things);

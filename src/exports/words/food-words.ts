@@ -1,5 +1,7 @@
 import type { Food, FoodName } from "../../domain/model/food.js";
 import { anyLanguage, readersFoodName } from "../../domain/quantity/food-name.js";
+import { otherLanguage } from "./languages-of.js";
+import type { Words } from "./words.js";
 
 type NamedFood = Pick<Food, "slug" | "names">;
 
@@ -7,10 +9,10 @@ type NamedFood = Pick<Food, "slug" | "names">;
 export const foodWords = (food: NamedFood, locale: string): Pick<FoodName, "one" | "many"> =>
   nameFor(food, locale) ?? { one: food.slug, many: food.slug };
 
-/** BCP 47 tag of the language of that name; null: it is a slug, or the same in every language. */
-export function foodWordsLanguage(food: NamedFood, locale: string): string | null {
+/** BCP 47 tag of the language of that name, where the fixed words are in another; null: it is theirs, a slug, or the same in every language. */
+export function otherFoodLanguage(food: NamedFood, locale: string, words: Pick<Words, "language">): string | null {
   const language = nameFor(food, locale)?.language ?? anyLanguage;
-  return language === anyLanguage ? null : language;
+  return language === anyLanguage ? null : otherLanguage(language, words);
 }
 
 function nameFor(food: NamedFood, locale: string): FoodName | null {

@@ -1,6 +1,7 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { readerLocale } from "../../domain/quantity/reader-locale.js";
+import type { Words } from "./words.js";
 
 /**
  * BCP 47 tags of the languages that an answer is in: that of the fixed words, then that of the writer's texts where it is another one, then the
@@ -16,5 +17,9 @@ export function languagesOf(
   return [...new Set([...texts, ...left])];
 }
 
+/** The tag of a language (BCP 47) where it is another than that of the fixed words around it; else null. */
+export const otherLanguage = (tag: string, { language }: Pick<Words, "language">): string | null =>
+  isOf(tag, language) ? null : tag;
+
 /** Whether a tag is of a language, whatever its country. */
-export const isOf = (tag: string, language: string): boolean => tag.toLowerCase().split("-")[0] === language;
+const isOf = (tag: string, language: string): boolean => tag.toLowerCase().split("-")[0] === language;

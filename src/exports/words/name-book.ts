@@ -8,8 +8,8 @@ import { presentAmount } from "../../domain/quantity/format.js";
 import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import type { Subject } from "../../domain/storage/guidance.js";
 import type { AdviceWords } from "../sentences/advice-text.js";
-import { foodWords, foodWordsLanguage } from "./food-words.js";
-import { isOf } from "./languages-of.js";
+import { foodWords, otherFoodLanguage } from "./food-words.js";
+import { otherLanguage } from "./languages-of.js";
 import { wordsFor } from "./words-for.js";
 import type { Words } from "./words.js";
 
@@ -19,6 +19,8 @@ export interface NameBook extends AdviceWords {
   readonly words: Words;
   /** BCP 47 tag of one of the writer's texts, where the fixed words are in another language; null: both are in one. */
   readonly languageOf: (text: string) => string | null;
+  /** The same of what a writer says beside the plan, such as a note on a change, which has no translation. */
+  readonly originalLanguage: string | null;
   /** BCP 47 tag of the language of a food's name, where the fixed words are in another; else null. */
   readonly foodLanguage: (slug: string) => string | null;
   readonly foodOf: (slug: string) => Food | undefined;
@@ -39,9 +41,8 @@ export const noFacts: MeasureFacts = { densities: [], measures: [] };
 export function nameBook(bundle: PlanBundle, reader: Reader): NameBook {
   const { plan, components, foods, untranslated } = bundle;
   const words = wordsFor(reader.locale);
-  const otherThanWords = (tag: string): string | null => (isOf(tag, words.language) ? null : tag);
-  const textLanguage = otherThanWords(plan.locale);
-  const left = untranslated === undefined ? null : otherThanWords(untranslated.language);
+  const textLanguage = otherLanguage(plan.locale, words);
+  const originalLanguage = otherLanguage(untranslated?.language ?? plan.locale, words);
   const mealsBySlug = new Map(plan.meals.map((meal) => [meal.slug, meal]));
   const componentsBySlug = new Map(components.map((component) => [component.slug, component]));
   const foodsBySlug = new Map(foods.map((food) => [food.slug, food]));
@@ -53,14 +54,14 @@ export function nameBook(bundle: PlanBundle, reader: Reader): NameBook {
   };
   const foodLanguage = (slug: string): string | null => {
     const found = foodsBySlug.get(slug);
-    const language = found === undefined ? null : foodWordsLanguage(found, reader.locale);
-    return language === words.language ? null : language;
+    return found === undefined ? null : otherFoodLanguage(found, reader.locale, words);
   };
   const show = (amount: BaseAmount, facts: MeasureFacts): string => presentAmount(amount, facts, reader).text;
   return {
     reader,
     words,
-    languageOf: (text) => (untranslated?.texts.has(text) === true ? left : textLanguage),
+    languageOf: (text) => (untranslated?.texts.has(text) === true ? originalLanguage : textLanguage),
+    originalLanguage,
     meal,
     component,
     food,

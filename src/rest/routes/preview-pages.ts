@@ -96,10 +96,8 @@ async function pageOf(
 ): Promise<Page> {
   const { publisher, slug, secret } = request.params;
   const opened = await openPreview(deps, { publisher, slug }, secret);
-  if (opened.state !== "OPEN") {
-    const words = wordsOf(request, undefined, query);
-    return notice(words, linksOf(request), ...whyNothing(opened, words));
-  }
+  const words = wordsOf(request, undefined, query);
+  if (opened.state !== "OPEN") return notice(words, linksOf(request), ...whyNothing(opened, words));
   const { link, preview } = opened;
   const { version, problems, findings, published } = preview;
   const missing = [
@@ -114,7 +112,6 @@ async function pageOf(
     preview: { publisher, slug, path, notice: { version, expiresAt: link.expiresAt, missing } },
   };
   if (published === null) {
-    const words = wordsOf(request, undefined, query);
     const { notReady, notReadyWhy } = words.page.preview;
     return notice(words, links, 422, notReady, notReadyWhy);
   }

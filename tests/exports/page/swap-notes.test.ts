@@ -12,7 +12,7 @@ const swapped = answerOf(bundle, 4, { swaps: [{ from: "pearl-barley", to: "buckw
 it("says in the row of the list what the writer notes on a swap, where it is taken and nowhere else", () => {
   const book = nameBook(bundle, swapped.reader);
   const said = (answer: typeof swapped) =>
-    answer.list.lines.flatMap((line) => shelfLine(line, book).said.map((text) => [line.food.slug, text]));
+    answer.list.lines.flatMap((line) => shelfLine(line, book).said.map(({ text }) => [line.food.slug, text]));
   expect(said(swapped)).toEqual([["buckwheat-groats", note]]);
   expect(said(answerOf(bundle, 4))).toEqual([]);
 });

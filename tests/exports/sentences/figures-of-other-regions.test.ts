@@ -21,8 +21,8 @@ const bundle = ((): PlanBundle => {
   return { ...demo, foods };
 })();
 
-async function told(region: string, locale: string) {
-  const answer = await answerOf(bundle, 4, { region });
+async function told(region: string | null, locale: string) {
+  const answer = await answerOf(bundle, 4, region === null ? {} : { region });
   const book = nameBook(bundle, { ...answer.reader, locale });
   const rows = answer.storage.guidance.filter(({ subject }) => subject.slug === "kale");
   return {
@@ -35,21 +35,22 @@ async function told(region: string, locale: string) {
 it("is told as a published figure of its region, not as the writer's word", async () => {
   const { says, page } = await told("US", "en");
   expect(says).toEqual([`A published figure (US) says 3 days: ${title}, id 423 (this one stands)`]);
-  expect(page).toContain(`${title}, id 423: 3 days.`);
+  expect(page).toContain(`${title}, id 423: 3 days. `);
 });
 
 it.each([
-  ["en", "a figure of US", "no rule of GB is known here; there those of US"],
-  ["de", "Angabe aus US", "US"],
-  ["fr", "chiffre de la région US", "US"],
-  ["es", "dato de la región US", "US"],
-  ["pl", "wartość dla regionu US", "US"],
+  ["en", "a figure for United States", "no rule of GB is known here; there those of US"],
+  ["de", "Angabe für die Region Vereinigte Staaten", "US"],
+  ["fr", "chiffre de la région États-Unis", "US"],
+  ["es", "dato de la región Estados Unidos", "US"],
+  ["pl", "wartość dla regionu Stany Zjednoczone", "US"],
 ])(
-  "is told in %s as another region's to a reader elsewhere, at the top and beside it",
+  "is told in %s as another region's to a reader elsewhere, at the top and beside it, and to one who names no region",
   async (locale, beside, above) => {
     const { says, top, page } = await told("GB", locale);
     expect(says.join()).toContain("(US)");
     expect(page).toContain(beside);
     expect(top).toContain(above);
+    expect((await told(null, locale)).page).toContain(beside);
   },
 );

@@ -73,6 +73,9 @@ describeOnBothDatabases("previews of drafts", (open) => {
       expect([ending, draft.status]).toEqual([ending, page.status]);
       expect(plain(draft.text, path)).toBe(plain(page.text, `/p/${publisher}/same`));
       expect(draft.text).toContain("A preview of the draft, version 1,");
+      expect(draft.text).toContain(
+        'works until <time datetime="2026-03-08T09:00:00.000Z">8 March 2026, 09:00 UTC</time> and',
+      );
       expect(page.text).not.toContain("A preview of the draft");
     }
   });

@@ -84,7 +84,7 @@ function kitchenFields({ plan, form, faults, book }: FormInput): Content {
   const codes = Object.keys(plan.kitchen.appliances);
   const counts = [0, 1, 2, 3, 4, 6, 8];
   const values = codes.flatMap((code) => counts.map((count) => `${code}:${count}`));
-  return markup`<fieldset><legend>${words.kitchenLegend}</legend>${faultMarkup("appliances", faults)}<div class="fields">
+  return markup`<fieldset><legend>${capital(words.ownKitchen)}</legend>${faultMarkup("appliances", faults)}<div class="fields">
 ${textField("cooks", words.cooksField, form, faults, { inputmode: "numeric", autocomplete: "off", size: 3, placeholder: plan.kitchen.cooks })}
 ${codes.map((code) =>
   choiceField(`f-appliance-${code}`, "appliances", capital(codeName("appliances", code, book.words)), form.appliances, [

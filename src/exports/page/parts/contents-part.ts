@@ -16,7 +16,7 @@ export function contentsPart(view: PlanView): Content {
   const { answer, book } = view;
   const { plan, meals } = answer.contents;
   const words = book.words.page;
-  return part("allergens", words.allergens, [
+  return part("allergens", book.words.contents, [
     statementMarkup(plan.allergens, book),
     folded(words.whichLaw, [
       detailMarkup(plan.allergens, book),
@@ -55,8 +55,8 @@ function statementMarkup(statement: AllergenStatement, book: NameBook): Content 
   const strong = (found: readonly AllergenFinding[]): Content =>
     found.length === 0 ? null : markup`<dd><b>${names(found, book)}</b></dd>`;
   return markup`<dl class="presence">${[
-    row(words.contains, "contains", strong(groups.contains)),
-    row(words.mayContain, "may-contain", strong(groups.mayContain)),
+    row(book.words.presence.CONTAINS, "contains", strong(groups.contains)),
+    row(book.words.presence.MAY_CONTAIN, "may-contain", strong(groups.mayContain)),
     row(
       words.alsoContains,
       "contains",
@@ -135,7 +135,7 @@ function dietsMarkup(diets: readonly DietStatement[], book: NameBook): Content {
   return [
     markup`<dl class="presence diets">${[
       row(words.fits, "fits", all(fitting)),
-      row(words.doesNotFit, "breaks", all(broken)),
+      row(book.words.breaks, "breaks", all(broken)),
       row(words.notConfirmedDiets, "open", all(open)),
     ]}</dl>`,
     folded(words.whyDiets, [

@@ -14,7 +14,7 @@ export function costPart({ answer, book }: PlanView): Content {
   const beside = cost.atTill === null ? null : moneyText(cost.atTill);
   return foldedPart(
     "cost",
-    words.cost,
+    book.words.cost,
     costMarkup(cost, (slugs) => foodsMarkup(slugs, book), answer.nutrition.plan.mealCount, words),
     beside,
   );

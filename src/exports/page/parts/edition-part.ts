@@ -1,13 +1,15 @@
 import type { Plan } from "../../../domain/model/plan.js";
 import type { Publication } from "../../../domain/plan/plan-answer.js";
+import { capital } from "../../words/capital.js";
 import type { NameBook } from "../../words/name-book.js";
-import { writersLanguage } from "../writers-language.js";
+import { inLanguage, writersLanguage } from "../writers-language.js";
 import { sharedForm } from "../ask.js";
 import { dateLocale, longDate } from "../dates.js";
 import { blankForm, type PlanForm } from "../form/plan-form.js";
 import { markup, type Content } from "../markup.js";
 import { otherFormPath, revisionPath, type PageLinks } from "../page-links.js";
 import { foldedPart } from "../plan-view.js";
+import { saidWith } from "../said-with.js";
 
 /** Which version this is, how to come back to it, how to name it, and the same answer as files. */
 export function editionPart(
@@ -24,13 +26,14 @@ export function editionPart(
     return foldedPart("edition", words.version, markup`<p>${words.oncePublished({ number: revision })}</p>`);
   const shared = sharedForm(form);
   const date = longDate(publishedAt, dateLocale(book));
-  const version = words.versionNumber({ number: revision });
+  const version = capital(words.citedVersion({ number: revision }));
   return foldedPart(
     "edition",
     words.version,
     [
       markup`<p>${version}, <time datetime="${publishedAt.toISOString()}">${words.published({ date })}</time>. <a href="${revisionPath(named, revision, shared)}">${words.sameForEver}</a>.</p>`,
-      changeNote !== null && markup`<p>${words.whatChanged({ note: changeNote })}</p>`,
+      changeNote !== null &&
+        markup`<p>${saidWith((note) => words.whatChanged({ note }), inLanguage(changeNote, book.originalLanguage))}</p>`,
       markup`<p>${words.saveOrSend}: ${otherForms(named, shared, book)}</p>`,
       markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi${writersLanguage(plan.title, book)}>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
       markup`<p class="quiet address">${words.fingerprint({ hash: checksum })}</p>`,

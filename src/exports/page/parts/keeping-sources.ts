@@ -5,10 +5,13 @@ import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
 import { printedText } from "../../words/printed-text.js";
 import { sourceText } from "../../words/source-text.js";
+import { countryIn } from "../country-name.js";
+import { dateLocale } from "../dates.js";
 import { between, markup, type Content } from "../markup.js";
 import { subjectMarkup } from "../names-markup.js";
 import { folded, type PlanView } from "../plan-view.js";
 import { saidWith } from "../said-with.js";
+import { inLanguage } from "../writers-language.js";
 
 const same = (a: Subject, b: Subject): boolean => a.kind === b.kind && a.slug === b.slug;
 
@@ -20,8 +23,21 @@ export function keepingSources(guidance: readonly StorageGuidance[], { answer, b
     .map((row) => rowMarkup(row, region, book))}</ul>`;
 }
 
+/** Where a figure holds, for a reader who may live elsewhere; null: where the reader lives, or everywhere. */
+const regionOfFigure = ({ region }: Basis, readers: string | null): string | null =>
+  region === null || regionCovers(region, readers ?? "") ? null : region;
+
 const isOfElsewhere = (basis: Basis, region: string | null): boolean =>
-  basis.region !== null && region !== null && !regionCovers(basis.region, region);
+  region !== null && regionOfFigure(basis, region) !== null;
+
+/** On which condition: in the words of the writer of a component, or of a rule in the reader's language. */
+export function conditionMarkup({ kind, of, condition }: Basis, book: NameBook): Content {
+  if (condition === null) return null;
+  const component = kind === "WRITER" && of.kind === "COMPONENT" ? book.componentOf(of.slug) : undefined;
+  const keeping = component === undefined ? [] : [component, ...component.routes].flatMap((made) => made.keeping);
+  const isWriters = keeping.some((rule) => rule.condition === condition);
+  return inLanguage(degreeText(condition), isWriters ? book.languageOf(condition) : null);
+}
 
 /**
  * The author's own word and the one that is used, with the word of the reader's own authority where that of another is used; the
@@ -59,16 +75,15 @@ function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: s
   const who = basis.kind === "WRITER" && !isOfTable ? words.author : sourceText(basis.source);
   const length =
     basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
+  const elsewhere = regionOfFigure(basis, region);
   const notes: readonly Content[] = [
-    ...(same(basis.of, subject) ? [] : [saidWith((thing) => words.ruleFor({ thing }), subjectMarkup(basis.of, book))]),
-    ...[
-      basis.byAnalogy ? words.similarFood : null,
-      basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
-      basis.temperature,
-      basis.condition,
-      isOfElsewhere(basis, region) ? words.figureOf({ region: basis.region ?? "" }) : null,
-      basis.kind === "WRITER" && basis.sourced && !isOfTable ? sourceText(basis.source) : null,
-    ].flatMap((note) => (note === null ? [] : [degreeText(note)])),
-  ];
+    same(basis.of, subject) ? null : saidWith((thing) => words.ruleFor({ thing }), subjectMarkup(basis.of, book)),
+    basis.byAnalogy ? words.similarFood : null,
+    basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
+    basis.temperature === null ? null : degreeText(basis.temperature),
+    conditionMarkup(basis, book),
+    elsewhere === null ? null : words.figureOf({ region: countryIn(elsewhere, dateLocale(book), "long") }),
+    basis.kind === "WRITER" && basis.sourced && !isOfTable ? degreeText(sourceText(basis.source)) : null,
+  ].filter((note) => note !== null);
   return [`${who}: ${length}`, notes.length > 0 && [" (", between(notes, "; "), ")"], "."];
 }

@@ -22,7 +22,7 @@ export function* mealsPartInSlices(view: PlanView): InSlices<Content> {
     yield;
     written.push(mealMarkup(meal, view));
   }
-  return part("meals", view.book.words.page.meals, markup`<ol class="cards">${written}</ol>`);
+  return part("meals", view.book.words.meals, markup`<ol class="cards">${written}</ol>`);
 }
 
 function mealMarkup(scaled: ScaledMeal, view: PlanView): Content {

@@ -1,8 +1,8 @@
+import { otherLanguage } from "../../words/languages-of.js";
 import type { Words } from "../../words/words.js";
 import { longDate, wordsLocale } from "../dates.js";
 import { attributes, markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
-import { otherLanguage } from "../writers-language.js";
 
 /** A published plan, as far as a shelf of plans shows it. */
 interface ListedPlan {

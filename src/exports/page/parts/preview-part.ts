@@ -2,6 +2,7 @@ import { timeText } from "../../words/clock-text.js";
 import type { Words } from "../../words/words.js";
 import { longDate, wordsLocale } from "../dates.js";
 import { markup, type Content } from "../markup.js";
+import { saidWith } from "../said-with.js";
 
 /** What stands above every page that shows a draft. */
 export interface PreviewNotice {
@@ -17,9 +18,9 @@ export function previewPart({ version, expiresAt, missing }: PreviewNotice, word
   const say = words.page.preview;
   const instant = expiresAt.toISOString();
   const locale = wordsLocale(words);
-  const until = `${longDate(expiresAt, locale)}, ${timeText(instant, "UTC", locale)} UTC`;
+  const until = markup`<time datetime="${instant}">${longDate(expiresAt, locale)}, ${timeText(instant, "UTC", locale)} UTC</time>`;
   return markup`<aside class="preview flag" aria-label="${say.label}">
-<p>${say.shown({ version })} <time datetime="${instant}">${say.works({ until })}</time></p>
+<p>${say.shown({ version })} ${saidWith((when) => say.works({ until: when }), until)}</p>
 ${
   missing.length > 0 &&
   markup`<p>${say.missing}</p><ul class="missing" lang="en">${missing.map((text) => markup`<li>${text}</li>`)}</ul>`

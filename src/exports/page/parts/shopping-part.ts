@@ -1,4 +1,5 @@
 import { aisles } from "../../../domain/model/aisles.js";
+import type { PlanBundle } from "../../../domain/model/plan.js";
 import type { ShoppingLine } from "../../../domain/plan/scaled.js";
 import type { NameBook } from "../../words/name-book.js";
 import { byAisle, coveredLines, isCovered, shoppingText } from "../../document/shopping-text.js";
@@ -14,8 +15,8 @@ interface ShelfLine {
   readonly price: string | null;
   /** How much the kitchen needs of it, what is in the house, what stays over. */
   readonly notes: readonly string[];
-  /** What writers say of the swaps that brought it onto the list, in their own words, each once. */
-  readonly said: readonly string[];
+  /** What writers say of the swaps that brought it onto the list, in their own words, each once, with the plan where it stands. */
+  readonly said: readonly { readonly text: string; readonly bundle: PlanBundle }[];
   /** Who needs it, each once. */
   readonly users: readonly string[];
 }
@@ -54,17 +55,19 @@ export function shelfLine(
 }
 
 /** A food that a dish was not written with came into it by a swap. */
-function swapNotesOf({ food, uses }: ShoppingLine): readonly string[] {
-  const notes = uses.flatMap(({ component, meal }) => {
+function swapNotesOf({ food, uses }: ShoppingLine): ShelfLine["said"] {
+  const notes = uses.flatMap(({ bundle, component, meal }) => {
     const lines =
       component === null
         ? (meal?.lines ?? [])
         : [...component.lines, ...component.routes.flatMap((route) => route.lines)];
     const isWritten = lines.some(({ item }) => item.kind === "FOOD" && item.food === food.slug);
     if (isWritten) return [];
-    return lines.flatMap(({ swaps }) => swaps.flatMap((swap) => (swap.food === food.slug ? (swap.note ?? []) : [])));
+    return lines.flatMap(({ swaps }) =>
+      swaps.flatMap((swap) => (swap.food === food.slug && swap.note !== null ? [{ text: swap.note, bundle }] : [])),
+    );
   });
-  return [...new Set(notes)];
+  return [...new Map(notes.map((note) => [note.text, note])).values()];
 }
 
 /** `dairy-and-eggs` to `Dairy and eggs`. */

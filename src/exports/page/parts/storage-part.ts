@@ -6,8 +6,8 @@ import { between, markup, type Content } from "../markup.js";
 import { subjectMarkup, subjectsMarkup } from "../names-markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
 import { saidWith } from "../said-with.js";
-import { inWritersLanguage } from "../writers-language.js";
-import { keepingSources } from "./keeping-sources.js";
+import { inLanguage } from "../writers-language.js";
+import { conditionMarkup, keepingSources } from "./keeping-sources.js";
 
 /** Where something keeps, for how long and until when, in one line: `fridge 48 hours, until Tue, 3 Mar, 14:00`. */
 function placeMarkup(guidance: StorageGuidance, { answer, book }: PlanView): Content {
@@ -62,9 +62,11 @@ function rowsMarkup(kind: Subject["kind"], view: PlanView): Content {
 /** In what, and on which condition. */
 function howMarkup(rows: readonly StorageGuidance[], { book }: PlanView): Content {
   const texts = new Map<string, Content>();
-  for (const { container, condition } of rows) {
-    if (container !== null) texts.set(container, inWritersLanguage(degreeText(container), book));
-    if (condition !== null && !texts.has(condition)) texts.set(condition, degreeText(condition));
+  for (const { container, basis } of rows) {
+    if (container !== null) texts.set(container, inLanguage(degreeText(container), book.languageOf(container)));
+    for (const each of basis)
+      if (each.decides && each.condition !== null && !texts.has(each.condition))
+        texts.set(each.condition, conditionMarkup(each, book));
   }
   return texts.size > 0 && markup`<span class="quiet">${between([...texts.values()], ", ")}</span>`;
 }

@@ -47,11 +47,11 @@ function allergenLines({ answer, book }: PlanView): readonly Content[] {
   const asked = answer.household.diets.length > 0;
   return [
     ...told(
-      words.contains,
+      book.words.presence.CONTAINS,
       groups.contains.map(({ name }) => name),
     ),
     ...told(
-      words.mayContain,
+      book.words.presence.MAY_CONTAIN,
       groups.mayContain.map(({ name }) => name),
     ),
     ...(groups.labels.length > 0 && !asked

@@ -15,7 +15,13 @@ export const introductionMarkup = ({ introduction }: WritersTexts, book: NameBoo
 /** What is to be at hand beside appliances. */
 export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, book: NameBook): Content =>
   equipment.length > 0 &&
-  markup`<p class="quiet">${saidWith((things) => book.words.alsoNeeded({ things }), inWritersLanguage(equipment.join("; "), book))}</p>`;
+  markup`<p class="quiet">${saidWith(
+    (things) => book.words.alsoNeeded({ things }),
+    between(
+      equipment.map((each) => inWritersLanguage(each, book)),
+      "; ",
+    ),
+  )}</p>`;
 
 /** Notes and tips of a meal or a component, and whom it leans on. */
 export const notesMarkup = (said: WordsOfPlan, book: NameBook): Content => [

@@ -50,7 +50,6 @@ export const form: Translation<typeof english> = {
   haveField: "Was Sie haben, Zeile {row}",
   amountField: "Wie viel, Zeile {row}",
   nothing: "nichts",
-  kitchenLegend: "Ihre Küche",
   ownKitchen: "Ihre Küche",
   cooksField: "Wie viele kochen?",
   asPlanned: "{count}, wie im Plan",

@@ -33,6 +33,5 @@ export const kitchen: Translation<typeof english> = {
   freezeOnCookingDay: "am Kochtag einfrieren",
   spareBox: "übrig",
   madeOn: "zubereitet: {day}",
-  thing: "Was",
   howLong: "Bis wann",
 };

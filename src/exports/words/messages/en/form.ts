@@ -51,7 +51,6 @@ export const form = {
   haveField: message("What you have, row {row}", { row: 1 }),
   amountField: message("How much, row {row}", { row: 1 }),
   nothing: "nothing",
-  kitchenLegend: "Your kitchen",
   /** Within a sentence. */
   ownKitchen: "your kitchen",
   cooksField: "How many cook?",

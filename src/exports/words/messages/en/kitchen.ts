@@ -34,6 +34,5 @@ export const kitchen = {
   freezeOnCookingDay: "freeze on cooking day",
   spareBox: "spare",
   madeOn: message("made {day}", { day: "Sun, 1 Mar" }),
-  thing: "What",
   howLong: "Until when",
 };

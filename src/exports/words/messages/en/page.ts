@@ -99,8 +99,6 @@ export const page = {
 
   /** The verdict. */
   verdict: "At a glance",
-  contains: "Contains",
-  mayContain: "May contain",
   fitsDiet: message("{diet}, by its ingredients. Traces are not covered.", { diet: "Gluten-free" }),
   notConfirmed: message(
     "Not confirmed {diet}{count, plural, =0 {} one {: # label to read} other {: # labels to read}}.",
@@ -121,12 +119,10 @@ export const page = {
   }),
   noOneGo: "This does not fit in one go in the kitchen: see the order of work.",
   overDays: message("Best cooked on {count, plural, one {# day} other {# days}}.", { count: 2 }),
-  toList: "Shopping list",
   toKitchen: "Start cooking",
   shortcuts: "Shortcuts",
 
   /** Meals. */
-  meals: "Meals",
   cookingDay: "Cooking day",
   eatTonight: "eat tonight",
   eatSameDay: "eat the same day",
@@ -163,7 +159,6 @@ export const page = {
   madeWith: message("with {food} in place of {other}", { food: "buckwheat groats", other: "pearl barley" }),
 
   /** The list. */
-  shoppingList: "Shopping list",
   listTitle: message("Shopping list: {plans}", { plans: "Roots and barley" }),
   forPeople: message("for {count}", { count: 5 }),
   things: message("{count, plural, one {# thing} other {# things}}", { count: 22 }),
@@ -259,8 +254,8 @@ export const page = {
   use: message("Use {length}.", { length: "2 days" }),
   otherSources: message("{count, plural, one {# other source} other {# other sources}}", { count: 3 }),
   similarFood: "closest published rule, for a similar food",
-  /** Beside what is published for another region than the reader's. */
-  figureOf: message("a figure of {region}", { region: "US" }),
+  /** Beside what is published for another region than the reader's, or for one where the reader named none. */
+  figureOf: message("a figure for {region}", { region: "United States" }),
   ruleFor: message("for {thing}", { thing: "Boiled barley" }),
   firstDayCounts: "the day it is made is day 1",
   upTo: message("its source says up to {length}", { length: "4 days" }),
@@ -273,7 +268,6 @@ export const page = {
   safety: "Food safety",
   about: message("For: {things}.", { things: "Boiled barley" }),
   sourcesOfCautions: "Sources of this advice",
-  allergens: "Allergens and diets",
   lists: message("By the list in force: {laws}.", { laws: "Food Information Regulations 2014 (GB)" }),
   noCountryLists: message("No country is set, so everything on any list in force is named: {laws}.", {
     laws: "Food Information Regulations 2014 (GB)",
@@ -301,7 +295,6 @@ export const page = {
   notStated: "Not stated",
   whichLaw: "Which foods, which law, meal by meal",
   whyDiets: "Why, and what it covers",
-  doesNotFit: "Does not fit",
   dietNote:
     "As computed here, swaps included. It says what the ingredients are, not what traces there may be, and claims nothing.",
   because: message("because of {foods}", { foods: "butter" }),
@@ -312,32 +305,14 @@ export const page = {
   }),
 
   /** Folds at the end. */
-  nutrition: "Nutrition",
   allFigures: "All figures",
   figuresOf: message("{what}, in figures", { what: "Per person, all 4 meals" }),
-  nutrient: "Nutrient",
-  hundredGrams: "100 g",
   knownFor: "Known for",
   allOfIt: "all of it",
   ofTheFood: message("{share} of the food", { share: "92 %" }),
-  notKnown: "not known",
-  atLeast: message("at least {figure}", { figure: "12 g" }),
-  aboutFigure: message("about {figure}", { figure: "12 g" }),
-  nutrients: {
-    energyKcal: "Energy",
-    proteinG: "Protein",
-    fatG: "Fat",
+  ofWhich: {
     saturatedFatG: "of which saturated",
-    carbohydrateG: "Carbohydrate",
     sugarsG: "of which sugars",
-    fibreG: "Fibre",
-    sodiumMg: "Sodium",
-    calciumMg: "Calcium",
-    ironMg: "Iron",
-    potassiumMg: "Potassium",
-    vitaminCMg: "Vitamin C",
-    cholesterolMg: "Cholesterol",
-    waterG: "Water",
   },
   basisOf: {
     RAW_FOODS_OVER_COOKED_WEIGHT:
@@ -345,7 +320,6 @@ export const page = {
     RAW_FOODS_OVER_SERVINGS:
       "Computed from the raw foods and divided by the servings; the cooked weight is not known, so nothing is said per 100 g.",
   },
-  cost: "Cost",
   atTill: "At the till",
   foodYouEat: "Food you eat",
   leftInPacks: "Left in packs",
@@ -358,7 +332,6 @@ export const page = {
     "As version {number}, once it is published. Its addresses, its files and how to cite it stand here then.",
     { number: 3 },
   ),
-  versionNumber: message("Version {number}", { number: 3 }),
   /** Within a sentence. */
   citedVersion: message("version {number}", { number: 3 }),
   published: message("published {date}", { date: "1 March 2026" }),

@@ -50,7 +50,6 @@ export const form: Translation<typeof english> = {
   haveField: "Lo que tiene, fila {row}",
   amountField: "Cuánto, fila {row}",
   nothing: "nada",
-  kitchenLegend: "Su cocina",
   ownKitchen: "su cocina",
   cooksField: "¿Cuántas personas cocinan?",
   asPlanned: "{count}, como en el plan",

@@ -33,6 +33,5 @@ export const kitchen: Translation<typeof english> = {
   freezeOnCookingDay: "congelar el día de cocina",
   spareBox: "sobra",
   madeOn: "preparado: {day}",
-  thing: "Qué",
   howLong: "Hasta cuándo",
 };

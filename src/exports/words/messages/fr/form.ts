@@ -50,7 +50,6 @@ export const form: Translation<typeof english> = {
   haveField: "Ce que vous avez, ligne {row}",
   amountField: "Combien, ligne {row}",
   nothing: "rien",
-  kitchenLegend: "Votre cuisine",
   ownKitchen: "votre cuisine",
   cooksField: "Combien cuisinent ?",
   asPlanned: "{count}, comme dans le plan",

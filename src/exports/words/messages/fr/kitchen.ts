@@ -34,6 +34,5 @@ export const kitchen: Translation<typeof english> = {
   freezeOnCookingDay: "congeler le jour de cuisine",
   spareBox: "en plus",
   madeOn: "préparé : {day}",
-  thing: "Quoi",
   howLong: "Jusqu’à quand",
 };

@@ -50,7 +50,6 @@ export const form: Translation<typeof english> = {
   haveField: "Co masz, wiersz {row}",
   amountField: "Ile, wiersz {row}",
   nothing: "nic",
-  kitchenLegend: "Twoja kuchnia",
   ownKitchen: "twoja kuchnia",
   cooksField: "Ile osób gotuje?",
   asPlanned: "{count}, jak w planie",

@@ -33,6 +33,5 @@ export const kitchen: Translation<typeof english> = {
   freezeOnCookingDay: "zamroź w dniu gotowania",
   spareBox: "zapas",
   madeOn: "przygotowano: {day}",
-  thing: "Co",
   howLong: "Do kiedy",
 };
