@@ -18,6 +18,8 @@ export interface ReaderLocale {
   readonly tag: { readonly language: string; readonly region: string | null };
   /** A number with at most this many decimals, in Latin digits. */
   readonly decimal: (value: number, places: number) => string;
+  /** What stands between whole numbers and decimals: "," in German. */
+  readonly decimalMark: string;
   /** CLDR category of a shown number: "one", "few", "many", "other". */
   readonly plural: (value: number) => string;
 }
@@ -52,6 +54,7 @@ const build = (tag: string): ReaderLocale => {
       if (format !== undefined && value >= 1 && value < 1000 && Number.isInteger(value)) return String(value);
       return (format ?? fine).format(value);
     },
+    decimalMark: fine.formatToParts(0.5).find(({ type }) => type === "decimal")?.value ?? ".",
     plural: (value) =>
       Number.isInteger(value) && value >= 0 && value < mostSmall
         ? (small[value] ??= plurals.select(value))

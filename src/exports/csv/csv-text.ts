@@ -1,4 +1,4 @@
-import { intlTag } from "../../domain/quantity/intl-tag.js";
+import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import { legibleText } from "../words/legible-text.js";
 
 interface CsvMarks {
@@ -10,11 +10,8 @@ interface CsvMarks {
 export const standardMarks: CsvMarks = { separator: ",", decimal: "." };
 
 /** Those a spreadsheet in this locale expects: where the comma divides decimals, a semicolon divides fields. */
-export function marksOf(locale: string): CsvMarks {
-  const parts = new Intl.NumberFormat(intlTag(locale), { numberingSystem: "latn" }).formatToParts(1.5);
-  const comma = parts.some(({ type, value }) => type === "decimal" && value === ",");
-  return comma ? { separator: ";", decimal: "," } : standardMarks;
-}
+export const marksOf = (locale: string): CsvMarks =>
+  readerLocale(locale).decimalMark === "," ? { separator: ";", decimal: "," } : standardMarks;
 
 /** A cell: words, or a number. A decimal keeps its digits and changes its mark. null: nothing. */
 export type CsvCell = string | { readonly decimal: string } | null;

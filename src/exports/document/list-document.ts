@@ -35,7 +35,7 @@ export function* listDocumentInSlices({ list, plans, reader, servings }: ListInp
     heading(1, words.shoppingListFor({ plans: titles })),
     ...(servings === null ? [] : [paragraph([text(`${words.forServings({ count: servings })}.`)])]),
     ...lines,
-    paragraph([text(costText(list.cost, servings, words, name))]),
+    paragraph([text(costText(list.cost, servings, reader, name))]),
     ...warningsSection(list.warnings, words, {
       thing: (slug) => titlesMade.get(slug) ?? name(slug),
       meal: (slug) => titlesOfMeals.get(slug) ?? slug,

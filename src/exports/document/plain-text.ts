@@ -64,7 +64,7 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
     ),
     ...section(words.plain.buy, bought),
     ...section(words.inTheHouse, covered),
-    ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
+    ...section("", [`  ${costText(list.cost, scaled.servings, book.reader, book.food)}`]),
     ...section(
       words.plain.keep,
       keepingLines(storage, book).map((line) => `  ${line}`),

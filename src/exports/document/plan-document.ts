@@ -45,7 +45,7 @@ export function* planDocumentInSlices(
   ];
   blocks.push(...section(2, words.shoppingList, yield* listBlocksInSlices(list, reader, false, 3)));
   for (const more of [
-    () => section(2, words.cost, [paragraph([text(costText(list.cost, scaled.servings, words, book.food))])]),
+    () => section(2, words.cost, [paragraph([text(costText(list.cost, scaled.servings, book.reader, book.food))])]),
     () => sessionSection(answer, book),
     () => keepingSection(answer, book),
     () => contentsSection(answer, book),

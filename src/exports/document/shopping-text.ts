@@ -43,7 +43,7 @@ export function shoppingText(line: ShoppingLine, reader: Reader): ShoppingText {
     packs: packsText(line, reader),
     take: takenText(line, reader),
     optional: isOptional(line),
-    price: buy.length === 0 || cost.atTill === null ? null : moneyText(cost.atTill),
+    price: buy.length === 0 || cost.atTill === null ? null : moneyText(cost.atTill, reader),
     over: line.partsOver.map(
       ({ part, pieces, amount }) => `${partWord(part, language)} ${overText(pieces, amount, reader)}`,
     ),

@@ -56,7 +56,7 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     servesAsWritten: plan.serves,
     session: session === null ? null : minutesText(session.totalMinutes),
     handsOn: session === null ? null : minutesText(session.handsOnMinutes),
-    perServing: list.cost.perServing === null ? null : moneyText(list.cost.perServing),
+    perServing: list.cost.perServing === null ? null : moneyText(list.cost.perServing, reader),
     meals: scaled.meals
       .toSorted((a, b) => a.meal.day - b.meal.day)
       .map(({ meal }) => ({

@@ -61,7 +61,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
   const path = planPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug }, links);
   const query = sharedQuery(first.form);
   const facts = [
-    ...(atTill === null ? [] : [moneyText(atTill)]),
+    ...(atTill === null ? [] : [moneyText(atTill, reader)]),
     ...(several ? [] : [words.people({ count: first.servings })]),
     ...household.diets.map((diet) => codeName("diets", diet, book.words)),
   ];
@@ -104,7 +104,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
             ", ",
           ),
         several ? null : first.bundle.plan.meals.length,
-        words,
+        book,
       ),
     )}</section>
 ${

@@ -5,6 +5,7 @@ import type { ShoppingLine } from "../../domain/plan/scaled.js";
 import { presentAmount, presentWritten } from "../../domain/quantity/format.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { findUnit } from "../../domain/quantity/unit.js";
+import { ruleText } from "./rule-words.js";
 import { wordsFor } from "./words-for.js";
 
 /**
@@ -36,9 +37,9 @@ function packText(pack: Pack, food: Food, count: number, reader: Reader): string
   // What is weighed out is an amount and no pack.
   if (pack.loose !== undefined) return content(count);
   const single = low === "1" && high === "1" && (unit === "piece" || unit.startsWith("own:"));
-  return single || isLoose(pack)
-    ? content(count)
-    : wordsFor(reader.locale).packOf({ count, pack: pack.name, content: content(1) });
+  if (single || isLoose(pack)) return content(count);
+  const words = wordsFor(reader.locale);
+  return words.packOf({ count, pack: ruleText("packNames", pack.name, words), content: content(1) });
 }
 
 /** A "pound of 1 lb" is no pack but a price by weight. */

@@ -1,8 +1,8 @@
 import { english } from "./messages/english.js";
 import type { Words } from "./words.js";
 
-/** Groups of the catalogue that translate texts of the published rules. */
-type RuleGroup = "allergenNames" | "dietNames" | "cautionTexts" | "keepingClassNames" | "ruleTexts";
+/** Groups of the catalogue that translate texts of the published rules, and names of packs. */
+type RuleGroup = "allergenNames" | "dietNames" | "cautionTexts" | "keepingClassNames" | "ruleTexts" | "packNames";
 
 const keysByText = (group: Readonly<Record<string, string>>): ReadonlyMap<string, string> =>
   new Map(Object.entries(group).map(([key, text]) => [text, key]));
@@ -13,6 +13,7 @@ const keys: Readonly<Record<RuleGroup, ReadonlyMap<string, string>>> = {
   cautionTexts: keysByText(english.cautionTexts),
   keepingClassNames: keysByText(english.keepingClassNames),
   ruleTexts: keysByText(english.ruleTexts),
+  packNames: keysByText(english.packNames),
 };
 
 /**

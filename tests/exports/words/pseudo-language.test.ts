@@ -52,12 +52,16 @@ const polishDays = (options: Intl.DateTimeFormatOptions): readonly string[] =>
       .flatMap(({ type, value }) => (type === "month" || type === "weekday" ? [value] : [])),
   );
 
-/** What is no fixed word: days as Intl says them, and units, symbols and parts of foods, which have tables and tests of their own. */
+/** Regions of published figures. */
+const countries = new Intl.DisplayNames("pl", { type: "region" });
+
+/** What is no fixed word: days and countries as Intl says them, and units, symbols and parts of foods, which have tables and tests of their own. */
 const others = [
   "Prepwright",
   "plans.example",
   // The clock that the reader named.
   "London",
+  ...["GB", "US"].map((region) => countries.of(region) ?? region),
   ...polishDays({ weekday: "long", month: "long", day: "numeric" }),
   ...polishDays({ weekday: "short", month: "short", day: "numeric" }),
   ...[...unitNames.values(), ...measureNames.values()].flatMap(({ pl }) =>

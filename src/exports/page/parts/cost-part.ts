@@ -1,7 +1,7 @@
 import type { Money } from "../../../domain/model/amount.js";
 import type { Cost } from "../../../domain/shopping/cost.js";
-import type { PageWords } from "../../words/words.js";
 import { moneyText } from "../../words/money-text.js";
+import type { NameBook } from "../../words/name-book.js";
 import { markup, type Content } from "../markup.js";
 import { foodsMarkup } from "../names-markup.js";
 import { saidWith } from "../said-with.js";
@@ -9,13 +9,12 @@ import { foldedPart, type PlanView } from "../plan-view.js";
 
 /** What it costs, and what is in no sum. */
 export function costPart({ answer, book }: PlanView): Content {
-  const words = book.words.page;
   const { cost } = answer.list;
-  const beside = cost.atTill === null ? null : moneyText(cost.atTill);
+  const beside = cost.atTill === null ? null : moneyText(cost.atTill, book.reader);
   return foldedPart(
     "cost",
     book.words.cost,
-    costMarkup(cost, (slugs) => foodsMarkup(slugs, book), answer.nutrition.plan.mealCount, words),
+    costMarkup(cost, (slugs) => foodsMarkup(slugs, book), answer.nutrition.plan.mealCount, book),
     beside,
   );
 }
@@ -25,7 +24,7 @@ export function costMarkup(
   { atTill, used, carriedOver, perServing, unpriced }: Cost,
   foods: (slugs: readonly string[]) => Content,
   meals: number | null,
-  words: PageWords,
+  { reader, words: { page: words } }: Pick<NameBook, "reader" | "words">,
 ): Content {
   if (atTill === null) return markup`<p>${words.noPrice}</p>`;
   const rows: readonly (readonly [string, Money | null])[] = [
@@ -36,7 +35,7 @@ export function costMarkup(
   ];
   return [
     markup`<dl class="tally">${rows.map(
-      ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
+      ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money, reader)}</dd></div>`,
     )}</dl>`,
     unpriced.length > 0 && markup`<p>${saidWith((names) => words.excludes({ foods: names }), foods(unpriced))}</p>`,
   ];

@@ -76,13 +76,14 @@ function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: s
   const length =
     basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
   const elsewhere = regionOfFigure(basis, region);
+  const named = elsewhere === null ? null : countryIn(elsewhere, dateLocale(book), "long");
   const notes: readonly Content[] = [
     same(basis.of, subject) ? null : saidWith((thing) => words.ruleFor({ thing }), subjectMarkup(basis.of, book)),
     basis.byAnalogy ? words.similarFood : null,
     basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
     basis.temperature === null ? null : degreeText(basis.temperature),
     conditionMarkup(basis, book),
-    elsewhere === null ? null : words.figureOf({ region: countryIn(elsewhere, dateLocale(book), "long") }),
+    named === null || region === null ? named : words.figureOf({ region: named }),
     basis.kind === "WRITER" && basis.sourced && !isOfTable ? degreeText(sourceText(basis.source)) : null,
   ].filter((note) => note !== null);
   return [`${who}: ${length}`, notes.length > 0 && [" (", between(notes, "; "), ")"], "."];

@@ -35,7 +35,12 @@ function kitchenLines({ answer, book }: PlanView): readonly Content[] {
     leads("session", session === null ? words.noOneGo : words.kitchenTime({ time: minutesText(session.totalMinutes) })),
     ...(perServing === null
       ? []
-      : [leads("cost", words.perPersonCost({ price: moneyText(perServing), count: nutrition.plan.mealCount }))]),
+      : [
+          leads(
+            "cost",
+            words.perPersonCost({ price: moneyText(perServing, book.reader), count: nutrition.plan.mealCount }),
+          ),
+        ]),
   ];
 }
 

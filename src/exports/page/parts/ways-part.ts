@@ -4,7 +4,6 @@ import type { ScaledComponent } from "../../../domain/plan/scaled.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { moneyText } from "../../words/money-text.js";
 import type { NameBook } from "../../words/name-book.js";
-import type { PageWords } from "../../words/words.js";
 import { wayTo } from "../ask.js";
 import type { PlanForm } from "../form/plan-form.js";
 import { markup, type Content } from "../markup.js";
@@ -28,7 +27,7 @@ export function waysPart(
   const others = form.route.filter((each) => !each.startsWith(`${component.slug}:`));
   const routed = (name: string, way: Content) => {
     const key = `${component.slug}:${name}`;
-    const text = [saidWith((named) => words.orWay({ name: named }), way), differenceText(differences.get(key), words)];
+    const text = [saidWith((named) => words.orWay({ name: named }), way), differenceText(differences.get(key), book)];
     return { text, form: { ...form, route: [...others, key] } };
   };
   const ways = [
@@ -68,7 +67,10 @@ export function routeMarkup(
 }
 
 /** `: 1 h 10 min less, 3.65 XTS more` */
-function differenceText(found: ReturnType<RouteDifferences["get"]>, words: PageWords): string {
+function differenceText(
+  found: ReturnType<RouteDifferences["get"]>,
+  { reader, words: { page: words } }: NameBook,
+): string {
   if (found === undefined) return "";
   const { minutes, money } = found;
   const texts = [
@@ -79,8 +81,8 @@ function differenceText(found: ReturnType<RouteDifferences["get"]>, words: PageW
       ? []
       : [
           money.amount.startsWith("-")
-            ? words.less({ what: moneyText({ ...money, amount: money.amount.slice(1) }) })
-            : words.more({ what: moneyText(money) }),
+            ? words.less({ what: moneyText({ ...money, amount: money.amount.slice(1) }, reader) })
+            : words.more({ what: moneyText(money, reader) }),
         ]),
   ];
   if (texts.length > 0) return `: ${texts.join(", ")}`;

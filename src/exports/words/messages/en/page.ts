@@ -254,7 +254,7 @@ export const page = {
   use: message("Use {length}.", { length: "2 days" }),
   otherSources: message("{count, plural, one {# other source} other {# other sources}}", { count: 3 }),
   similarFood: "closest published rule, for a similar food",
-  /** Beside what is published for another region than the reader's, or for one where the reader named none. */
+  /** Beside what is published for another region than the reader's. */
   figureOf: message("a figure for {region}", { region: "United States" }),
   ruleFor: message("for {thing}", { thing: "Boiled barley" }),
   firstDayCounts: "the day it is made is day 1",

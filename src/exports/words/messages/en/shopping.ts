@@ -5,6 +5,22 @@ export const shopping = {
   shoppingList: "Shopping list",
   shoppingListFor: message("Shopping list for {plans}", { plans: "Roots and barley, Bean night" }),
   packOf: message("{count} × {pack} of {content}", { count: 2, pack: "bag", content: "400 g" }),
+  /** Names of packs in English; what else a pack is called stays as it is written. */
+  packNames: {
+    bag: "bag",
+    bunch: "bunch",
+    jar: "jar",
+    bottle: "bottle",
+    net: "net",
+    head: "head",
+    tray: "tray",
+    tin: "tin",
+    pot: "pot",
+    loaf: "loaf",
+    box: "box",
+    block: "block",
+    tube: "tube",
+  },
   buy: "Buy",
   /** Title over what need not be bought. */
   inTheHouse: "In the house already",
