@@ -88,6 +88,8 @@ const config = {
           ScaledLine: "../parent-types.js#ScaledLineParent",
           ScaledMeal: "../parent-types.js#ScaledMealParent",
           ScaledPlan: "../parent-types.js#ScaledPlanParent",
+          ScalingPayload: "../parent-types.js#ScalingPayloadParent",
+          ShoppingPayload: "../parent-types.js#ShoppingPayloadParent",
           ServingsRow: "../parent-types.js#ServingsRowParent",
           LateMeal: "../parent-types.js#LateMealParent",
           SessionComponent: "../parent-types.js#SessionComponentParent",

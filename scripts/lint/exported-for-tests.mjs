@@ -29,6 +29,7 @@ const byReason = {
     "imports/recipes/read-recipes.ts#readRecipes",
     "services/answers/plan-prep-session.ts#planPrepSession",
     "services/answers/plan-prep-session.ts#planPrepSessions",
+    "services/answers/read-household.ts#readHousehold",
     "services/answers/state-contents.ts#findCautions",
   ],
   "A bound or a pause: a test goes up to it and one beyond, and must not state it a second time.": [

@@ -9,6 +9,11 @@ export type Fetched =
       readonly status: number | null;
     };
 
+/** A problem document (RFC 9457), as far as readers are told of it. */
+interface Refused {
+  readonly problems?: readonly { readonly text: string }[];
+}
+
 /** The address of a plan's card: that of its page, and how many eat. null: no address of a page. */
 export function cardAddress(src: string, servings: string | null, language: string | null): URL | null {
   if (!URL.canParse(src, document.baseURI)) return null;
@@ -36,8 +41,9 @@ export async function fetchCard(address: URL, signal: AbortSignal, outOfReach: s
   if (answer === null) return { told: outOfReach, status: null };
   const { status } = answer;
   if (status >= 500) return { told: outOfReach, status };
-  const value = (await answer.json().catch(() => null)) as PlanCard | { readonly problems?: readonly string[] } | null;
+  const value = (await answer.json().catch(() => null)) as PlanCard | Refused | null;
   if (value === null) return { told: outOfReach, status };
-  if (answer.ok && "title" in value) return { card: value };
-  return { told: ("problems" in value && value.problems?.join(" ")) || outOfReach, status };
+  if (answer.ok && "meals" in value) return { card: value };
+  const told = "problems" in value ? (value.problems ?? []).map(({ text }) => text).join(" ") : "";
+  return { told: told === "" ? outOfReach : told, status };
 }

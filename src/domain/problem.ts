@@ -31,7 +31,13 @@ export interface FoodOffer {
   readonly language: string;
 }
 
-export type Problem = ProblemFacts & { readonly place?: TextPlace };
+export type Problem = ProblemFacts & {
+  readonly place?: TextPlace;
+  /** Where in what was asked, by the names of the API, where `path` goes by those of an address: `["household", "diets", 1]`. */
+  readonly asked?: Path;
+};
+
+export type ProblemCode = Problem["code"];
 
 /** What is said of an allergen in a food, as in `AllergenPresence` of the model, which stands above this list. */
 type Statement = "CONTAINS" | "MAY_CONTAIN" | "DOES_NOT_CONTAIN" | "UNKNOWN";

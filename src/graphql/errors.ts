@@ -4,7 +4,9 @@ import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/access/actor.js";
 import { unavailableMessage, DatabaseUnavailable } from "../services/database-unavailable.js";
 import type { Log } from "../services/deps.js";
+import { problemAnswer } from "../exports/json/problem.js";
 import { problemText } from "../exports/sentences/problem-text.js";
+import { wordsFor } from "../exports/words/words-for.js";
 import type { ErrorCodeName } from "./error-codes.js";
 
 /**
@@ -19,7 +21,8 @@ export function problemsError(all: readonly Problem[]): GraphQLError {
     extensions: {
       code: first.code,
       at: first.path,
-      problems: problems.map((problem) => ({ ...problem, message: problemText(problem) })),
+      // Facts of a problem stand beside what all ways of asking say of it, under the names that they always had.
+      problems: problems.map((problem) => ({ ...problemAnswer(problem, wordsFor("en")), ...problem })),
     },
   });
 }

@@ -32,9 +32,10 @@ import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { SavedDraft } from "../services/drafts/save-documents.js";
 import type { KnownRules } from "../services/rules/find-rules.js";
 import type { stateNutrition } from "../services/answers/state-contents.js";
+import type { WarningNames } from "../exports/sentences/named-warning.js";
 import type { Show, ShownAmount, ShownUnit } from "../exports/words/shown-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
-import type { Warning } from "../domain/problem.js";
+import type { Problem, Warning } from "../domain/problem.js";
 
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
 export type PublisherParent = Publisher;
@@ -170,11 +171,20 @@ export interface CriticalTaskParent {
 export type { PlacedFinding as FindingParent } from "../domain/plan/check/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../domain/plan/servings-table.js";
 
-/** A warning, and in whose language it is said. */
-export type WarningParent = Warning & { readonly locale: string };
+/** A warning, in whose language it is said, and what the reader calls the things in it. */
+export type WarningParent = Warning & { readonly locale: string; readonly names: WarningNames };
+export interface ScalingPayloadParent {
+  readonly scaled: ScaledPlanParent | null;
+  readonly problems: readonly ProblemParent[];
+}
+export interface ShoppingPayloadParent {
+  readonly list: ShoppingListParent | null;
+  readonly problems: readonly ProblemParent[];
+}
 export type { Webhook as WebhookParent, WebhookDelivery as WebhookDeliveryParent } from "../services/deps.js";
 export type { Change as ChangeParent } from "../services/deps.js";
-export type { Problem as ProblemParent } from "../domain/problem.js";
+/** A problem, and in whose language it is said; left out or null: in English. */
+export type ProblemParent = Problem & { readonly locale?: string | null };
 export type { DraftSummary as DraftParent } from "../services/deps.js";
 export type { DraftPreview as DraftPreviewParent } from "../services/previews/preview-draft.js";
 export type { ScheduledChange as ScheduledChangeParent } from "../services/deps.js";

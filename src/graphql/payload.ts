@@ -12,6 +12,17 @@ export async function payload<Name extends string, T, Parent>(
   return { [name]: thing, problems: result.ok ? [] : firstProblems(result.problems) } as Payload<Name, Parent>;
 }
 
+/** The answer for a reader, with problems in the reader's language as far as that can be read. */
+export function readersPayload<Name extends string, T>(
+  name: Name,
+  result: Result<T>,
+  household: { readonly locale?: string | null | undefined } | null | undefined,
+): Payload<Name, T> {
+  const locale = household?.locale ?? null;
+  const problems = result.ok ? [] : firstProblems(result.problems).map((problem) => ({ ...problem, locale }));
+  return { [name]: result.ok ? result.value : null, problems } as Payload<Name, T>;
+}
+
 type Payload<Name extends string, Parent> = { readonly [N in Name]: Parent | null } & {
   readonly problems: readonly ProblemParent[];
 };

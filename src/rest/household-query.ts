@@ -70,6 +70,19 @@ export const householdParameters: readonly Parameter[] = [
   inQuery("zone", "IANA name of the reader's time zone.", z.string().max(100), { example: "Europe/Lisbon" }),
 ];
 
+/** Where a household has what a parameter says that may be repeated. */
+const listed = {
+  eaters: ["eaters"],
+  swap: ["swaps"],
+  route: ["routes", "byName"],
+  "on-hand": ["onHand"],
+} as const;
+
+type Listed = keyof typeof listed;
+
+/** The same of one whose words are few. */
+const enumerated = { measures: ["measures"], routes: ["routes", "mode"] } as const;
+
 interface ReadHousehold {
   readonly household: GivenHousehold;
   readonly problems: readonly Problem[];
@@ -79,16 +92,18 @@ interface ReadHousehold {
 export function readHouseholdQuery(query: Query): ReadHousehold {
   const problems: Problem[] = [];
   const one = (name: string): string | null => query.get(name)?.[0] ?? null;
-  const oneOf = <T extends string>(name: string, known: readonly T[]): T | null => {
+  const oneOf = <T extends string>(name: keyof typeof enumerated, known: readonly T[]): T | null => {
     const value = one(name);
     const found = known.find((each) => each === value) ?? null;
-    if (value !== null && found === null) problems.push(badParameter(name, known.join(", "), value));
+    if (value !== null && found === null)
+      problems.push({ ...badParameter(name, known.join(", "), value), asked: ["household", ...enumerated[name]] });
     return found;
   };
-  const each = <T>(name: string, expected: string, read: (value: string) => T | null): readonly T[] =>
-    (query.get(name) ?? []).flatMap((value) => {
+  const each = <T>(name: Listed, expected: string, read: (value: string) => T | null): readonly T[] =>
+    (query.get(name) ?? []).flatMap((value, at) => {
       const found = read(value);
-      if (found === null) problems.push(badParameter(name, expected, value));
+      if (found === null)
+        problems.push({ ...badParameter(name, expected, value), asked: ["household", ...listed[name], at] });
       return found === null ? [] : [found];
     });
   const eaters = each("eaters", "a number of people, x, and a share of a serving, such as 2x1/2", readEaters);
@@ -133,15 +148,21 @@ function readKitchen(
 ): GivenHousehold["kitchen"] {
   const counts = appliances
     .filter((each) => each.trim() !== "")
-    .flatMap((value) => {
+    .flatMap((value, at) => {
       const [appliance, count] = halves(value);
       if (appliance !== null && /^\d{1,3}$/.test(count)) return [{ appliance, count: Number(count) }];
-      problems.push(badParameter("appliance", "a code, a colon and a whole number, such as oven-shelf:1", value));
+      problems.push({
+        ...badParameter("appliance", "a code, a colon and a whole number, such as oven-shelf:1", value),
+        asked: ["household", "kitchen", "appliances", at],
+      });
       return [];
     });
   const hands = cooks === null || cooks.trim() === "" ? null : cooks.trim();
   if (hands !== null && !/^\d{1,3}$/.test(hands))
-    problems.push(badParameter("cooks", "a whole number of cooks, such as 2", hands));
+    problems.push({
+      ...badParameter("cooks", "a whole number of cooks, such as 2", hands),
+      asked: ["household", "kitchen", "cooks"],
+    });
   if (hands === null && counts.length === 0) return null;
   return { cooks: hands !== null && /^\d{1,3}$/.test(hands) ? Number(hands) : null, appliances: counts };
 }
@@ -177,39 +198,40 @@ const isDay = (text: string): boolean =>
 
 function readStart(start: string | null, zone: string | null, problems: Problem[]): GivenHousehold["sessionStart"] {
   if (start === null && zone === null) return null;
-  if (start === null) {
-    problems.push(badParameter("start", "a date and time beside `zone`, such as 2026-03-01T10:00", "nothing"));
+  const wrong = (name: "start" | "zone", expected: string, got: string): null => {
+    const asked = ["household", "sessionStart", name === "zone" ? "zone" : "local"];
+    problems.push({ ...badParameter(name, expected, got), asked });
     return null;
-  }
-  if (zone === null) {
-    problems.push(
-      badParameter("zone", "the IANA name of a time zone beside `start`, such as Europe/Lisbon", "nothing"),
-    );
-    return null;
-  }
+  };
+  if (start === null) return wrong("start", "a date and time beside `zone`, such as 2026-03-01T10:00", "nothing");
+  if (zone === null)
+    return wrong("zone", "the IANA name of a time zone beside `start`, such as Europe/Lisbon", "nothing");
   if (!/(Z|[+-]\d{2}:\d{2})$/.test(start)) return { local: start, zone };
   const instant = new Date(start);
   const fits =
     /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(start) && isDay(start.slice(0, 10)) && !Number.isNaN(instant.getTime());
   if (fits) return { instant: instant.toISOString(), zone };
-  problems.push(badParameter("start", "a date and time, such as 2026-03-01T10:00 or 2026-03-01T09:00:00Z", start));
-  return null;
+  return wrong("start", "a date and time, such as 2026-03-01T10:00 or 2026-03-01T09:00:00Z", start);
 }
 
 const names: Readonly<Record<string, string>> = {
   diets: "diet",
   swaps: "swap",
   onHand: "on-hand",
-  routes: "route",
 };
 
 /** A problem of a household, with the place in the address where it was written. */
-export const inAddress = (problem: Problem): Problem => ({ ...problem, path: parameterPath(problem.path) });
+export const inAddress = (problem: Problem): Problem => ({
+  ...problem,
+  path: parameterPath(problem.path),
+  asked: problem.asked ?? problem.path,
+});
 
 function parameterPath(path: Path): Path {
   const [first, second, ...rest] = path;
   if (first !== "household" || second === undefined) return path;
   if (second === "kitchen") return rest[0] === "cooks" ? ["cooks"] : ["appliance", ...rest.slice(1, 2)];
   if (second === "sessionStart" || second === "session") return rest[0] === "zone" ? ["zone"] : ["start"];
+  if (second === "routes") return ["route", ...rest.filter((part) => typeof part === "number")];
   return [names[second] ?? second, ...rest];
 }

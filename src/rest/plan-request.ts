@@ -52,8 +52,9 @@ export async function aboutPlan<T>(
   const ref = { ...planName(question), revision: wholeNumber(query, "revision", problems) };
   const read = readHouseholdQuery(query);
   problems.push(...read.problems);
-  if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
-  const answer = await answered(deps, ref, await ask(deps, ref, { servings, household: read.household }));
+  if (problems.length > 0) return refused(await allWrong(deps, ref, { servings, household: read.household }, problems));
+  const { household } = read;
+  const answer = await answered(deps, ref, await ask(deps, ref, { servings, household }), household.locale);
   return answer.ok ? { ...answer, headers: { ...answer.headers, ...languageHeader(answer.value) } } : answer;
 }
 
@@ -68,26 +69,30 @@ function languageHeader(value: unknown): Readonly<Record<string, string>> {
 export async function allWrong(
   deps: Deps,
   ref: RevisionRef,
-  household: Asked["household"],
+  asked: Asked,
   problems: readonly Problem[],
 ): Promise<Refusal> {
-  const more = await householdProblems(deps, ref, household);
-  return badParameters([...problems, ...more.map(inAddress)]);
+  const more = await householdProblems(deps, ref, asked);
+  return badParameters([...problems, ...more.map(inAddress)], asked.household.locale);
 }
 
 export function planName({ path }: Pick<Question, "path">): { readonly publisher: string; readonly slug: string } {
   return { publisher: path["publisher"] ?? "", slug: path["slug"] ?? "" };
 }
 
-export async function answered<T>(deps: Deps, ref: RevisionRef, result: Result<T> | null): Promise<Found<T>> {
-  if (result === null) return refused(await noSuchPlan(deps, ref));
-  return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress)));
+export async function answered<T>(
+  deps: Deps,
+  ref: RevisionRef,
+  result: Result<T> | null,
+  locale: string | null = null,
+): Promise<Found<T>> {
+  if (result === null) return refused(await noSuchPlan(deps, ref, locale));
+  return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress), locale));
 }
 
 /** Of a plan that was not found: that it was withdrawn, or that there is none. */
-export async function noSuchPlan(deps: Deps, ref: RevisionRef): Promise<Refusal> {
+export async function noSuchPlan(deps: Deps, ref: RevisionRef, locale: string | null = null): Promise<Refusal> {
   const problem = await missingPlan(deps, ref);
-  return problem.code === "WITHDRAWN"
-    ? withdrawn(problemText(problem), [problem])
-    : notFound("There is no such plan.", [problem]);
+  if (problem.code === "WITHDRAWN") return withdrawn(problemText(problem), [problem], locale ?? problem.locale);
+  return notFound("There is no such plan.", [problem], locale);
 }

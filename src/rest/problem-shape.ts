@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { list, named, text, texts } from "../exports/json/named-schema.js";
+import { problemSchema as oneProblem } from "../exports/json/problem.js";
+import { list, named, text } from "../exports/json/named-schema.js";
 
 /** RFC 9457, with members of our own. */
 export const problemSchema = named(
@@ -12,14 +13,7 @@ export const problemSchema = named(
     detail: text("What is wrong with this request."),
     instance: text("Path of the request.", 20_000),
     requestId: text("Quote this when you report it. Also in the header `X-Request-Id`.", 100),
-    problems: list(
-      z.object({
-        code: text("What is wrong.", 60),
-        path: texts("Where: the name of a parameter, or the place in the body."),
-        message: text("Where, what is wrong, and what to do.", 20_000),
-      }),
-      "Everything that is wrong with the request.",
-    ),
+    problems: list(oneProblem, "Everything that is wrong with the request."),
     available: z.array(z.string().max(200)).max(20).optional().describe("Of a 406: the media types there are."),
     "violated-policies": z
       .array(z.string().max(100))

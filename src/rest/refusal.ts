@@ -10,29 +10,31 @@ export interface Refusal {
   readonly headers: Readonly<Record<string, string>>;
   /** More members of the problem document. */
   readonly more: Readonly<Record<string, readonly string[]>>;
+  /** BCP 47 tag of the reader's language; null: nobody said. */
+  readonly locale: string | null;
 }
 
 export const refusal = (
   kind: ProblemKind,
   detail: string,
-  more: Partial<Pick<Refusal, "problems" | "headers" | "more">> = {},
-): Refusal => ({ kind, detail, problems: [], headers: {}, more: {}, ...more });
+  more: Partial<Pick<Refusal, "problems" | "headers" | "more" | "locale">> = {},
+): Refusal => ({ kind, detail, problems: [], headers: {}, more: {}, locale: null, ...more });
 
 const wrong = (count: number, one: string, several: string): string =>
   count === 1 ? `One ${one} is wrong. Nothing was computed.` : `${count} ${several} are wrong. Nothing was computed.`;
 
-export const badParameters = (problems: readonly Problem[]): Refusal =>
-  refusal("bad-parameters", wrong(problems.length, "parameter", "parameters"), { problems });
+export const badParameters = (problems: readonly Problem[], locale: string | null = null): Refusal =>
+  refusal("bad-parameters", wrong(problems.length, "parameter", "parameters"), { problems, locale });
 
-export const notProcessable = (problems: readonly Problem[]): Refusal =>
-  refusal("not-processable", wrong(problems.length, "part of the body", "parts of the body"), { problems });
+export const notProcessable = (problems: readonly Problem[], locale: string | null = null): Refusal =>
+  refusal("not-processable", wrong(problems.length, "part of the body", "parts of the body"), { problems, locale });
 
 /** By its publisher, as a whole. */
-export const withdrawn = (detail: string, problems: readonly Problem[]): Refusal =>
-  refusal("withdrawn", detail, { problems });
+export const withdrawn = (detail: string, problems: readonly Problem[], locale: string | null = null): Refusal =>
+  refusal("withdrawn", detail, { problems, locale });
 
 /** It was here, and was taken away for good. */
 export const removed = (detail: string): Refusal => refusal("removed", detail);
 
-export const notFound = (detail: string, problems: readonly Problem[] = []): Refusal =>
-  refusal("not-found", detail, { problems });
+export const notFound = (detail: string, problems: readonly Problem[] = [], locale: string | null = null): Refusal =>
+  refusal("not-found", detail, { problems, locale });

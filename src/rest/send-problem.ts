@@ -9,13 +9,16 @@ import {
   logUnavailable,
 } from "../services/database-unavailable.js";
 import { QuotaExceeded } from "../services/access/rate-limit.js";
-import { problemText } from "../exports/sentences/problem-text.js";
+import { problemAnswer } from "../exports/json/problem.js";
+import { wordsFor } from "../exports/words/words-for.js";
+import type { Words } from "../exports/words/words.js";
+import type { Problem } from "../domain/problem.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
 
 /** Answers with an RFC 9457 problem document. It is not kept by caches. */
 export function sendRefusal(
-  { kind, detail, problems, headers, more }: Refusal,
+  { kind, detail, problems, headers, more, locale }: Refusal,
   request: FastifyRequest,
   reply: FastifyReply,
 ): FastifyReply {
@@ -31,14 +34,14 @@ export function sendRefusal(
       detail,
       instance: pathOf(request.originalUrl),
       requestId: request.id,
-      problems: firstProblems(problems).map((problem) => ({
-        code: problem.code,
-        path: problem.path.map(String),
-        message: problemText(problem),
-      })),
+      problems: problemsJson(problems, wordsFor(locale ?? "en")),
       ...more,
     });
 }
+
+/** As many as an answer has room for. */
+const problemsJson = (problems: readonly Problem[], words: Words) =>
+  firstProblems(problems).map((problem) => problemAnswer(problem, words));
 
 /** Of the address only the path: what was asked may be private, and is the caller's own to remember. */
 const pathOf = (url: string): string => url.split("?")[0] ?? url;

@@ -30,6 +30,12 @@ export function households({ foods, components }: Target): Readonly<Record<strin
       onHand: listOf(size, (at) => ({ component: around(components, at), amount: "10", unit: "g" })),
     }),
     eaters: (size) => ({ eaters: listOf(size, () => ({ count: 1, portion: "1/3" })) }),
+    "what is wrong with everything": (size) => ({
+      ...{ region: "Atlantis", currency: "gold", locale: "!", diets: listOf(size, (at) => `vegn-${String(at)}`) },
+      swaps: listOf(size, (at) => ({ from: `${around(foods, at)}q`, to: `q${around(foods, at)}` })),
+      onHand: listOf(size, (at) => ({ food: around(foods, at), amount: "1", unit: `gramz${String(at)}` })),
+      kitchen: { cooks: 0, appliances: listOf(size, (at) => ({ appliance: `ovn-${String(at)}`, count: -1 })) },
+    }),
     routes: (size) => ({
       routes: { mode: "CHEAPEST", byName: listOf(size, (at) => ({ component: around(components, at), route: "x" })) },
     }),
@@ -96,7 +102,21 @@ export function graphqlAttacks(target: Target): readonly AttackRequest[] {
       ),
     ),
   );
-  return [...byHousehold, ...tables, ...servings, ...lists, ...wholeDocuments(target)];
+  const pages = Object.entries(households(target)).map(([name, of]) =>
+    graphql(
+      `a page of 100 plans, 28 times with ${name}`,
+      `query ($h: HouseholdInput) { plans(first: 100) { edges { node { ${times(28, (n) => `a${String(n)}: scaling(servings: ${String(n)}, household: $h) { scaled { servings } problems { where text parameters { values } } }`)} } } } }`,
+      { h: of(200) },
+    ),
+  );
+  const shoppings = Object.entries(households(target)).map(([name, of]) =>
+    graphql(
+      `shopping for 50 plans with ${name}`,
+      "query ($p: [PlanPortionInput!]!, $h: HouseholdInput) { shopping(plans: $p, household: $h) { list { warnings { text parameters { values } } } problems { message text } } }",
+      { p: portions(50), h: of(200) },
+    ),
+  );
+  return [...byHousehold, ...tables, ...servings, ...lists, ...pages, ...shoppings, ...wholeDocuments(target)];
 }
 
 function wholeDocuments(target: Target): readonly AttackRequest[] {

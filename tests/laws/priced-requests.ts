@@ -66,7 +66,7 @@ export function requestBy(of: Dice): { readonly kind: number; readonly query: st
   const asked = Array.from({ length: sessions ? 1 : whole(of, 2, 12) }, (_, at) => {
     const wanted = (sessions ? [...parts, ...searched] : parts).filter(() => of.chance(0.3));
     const picked = wanted.length > 0 ? wanted : [of.pick(parts)];
-    return `a${at}: scaled(servings: ${whole(of, 1, 60)}, household: $h) { ${picked.join(" ")} }`;
+    return `a${at}: scaling(servings: ${whole(of, 1, 60)}, household: $h) { scaled { ${picked.join(" ")} } problems { text } }`;
   });
   return { kind, query: `${head} { ${plan()} { ${asked.join(" ")} } }`, variables };
 }

@@ -17,21 +17,36 @@ const mostCombinations = 64;
 /** The name under which a reader asks for a component as its writer made it. */
 const asWrittenName = "as-written";
 
-function named(bundle: PlanBundle, household: Household): Result<ReadonlyMap<string, Route | null>> {
-  const problems: Problem[] = [];
-  const fixed = new Map<string, Route | null>();
-  household.routes.byName.forEach(({ component: slug, route: name }, at) => {
-    const component = bundle.components.find((each) => each.slug === slug);
-    // A list over several plans names components of all of them; another plan's are no mistake here.
-    if (component === undefined) return;
+/** The routes that a household names for the plan's components. A list over several plans names components of all of them; another plan's are no mistake here. */
+function* namedRoutes({ components }: PlanBundle, { routes }: Household) {
+  const bySlug = new Map(components.map((component) => [component.slug, component]));
+  for (const [at, { component: slug, route: name }] of routes.byName.entries()) {
+    const component = bySlug.get(slug);
+    if (component === undefined) continue;
     const route = component.routes.find((each) => each.name === name);
-    if (route !== undefined || name === asWrittenName) fixed.set(slug, route ?? null);
-    else {
-      const known = [asWrittenName, ...component.routes.map((each) => each.name)];
-      problems.push({ code: "UNKNOWN_ROUTE", path: ["household", "routes", at], component: slug, route: name, known });
-    }
+    yield { at, component, name, route: route ?? (name === asWrittenName ? null : undefined) };
+  }
+}
+
+/** Routes that a household names and a component does not have. */
+export const unknownRoutes = (bundle: PlanBundle, household: Household): readonly Problem[] =>
+  [...namedRoutes(bundle, household)].flatMap(({ at, component, name, route }): readonly Problem[] => {
+    if (route !== undefined) return [];
+    const known = [asWrittenName, ...component.routes.map((each) => each.name)];
+    const path = ["household", "routes", "byName", at, "route"];
+    return [{ code: "UNKNOWN_ROUTE", path, component: component.slug, route: name, known }];
   });
-  return problems.length > 0 ? failed(problems) : ok(fixed);
+
+function named(bundle: PlanBundle, household: Household): Result<ReadonlyMap<string, Route | null>> {
+  const problems = unknownRoutes(bundle, household);
+  if (problems.length > 0) return failed(problems);
+  return ok(
+    new Map(
+      [...namedRoutes(bundle, household)].flatMap(({ component, route }) =>
+        route === undefined ? [] : [[component.slug, route] as const],
+      ),
+    ),
+  );
 }
 
 const choiceOf = (routes: ReadonlyMap<string, Route | null>): RouteChoice =>

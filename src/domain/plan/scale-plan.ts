@@ -1,10 +1,9 @@
-import { limits } from "../engine-limits.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { moneyParts } from "../shopping/money.js";
-import { checkHousehold } from "./check/check-household.js";
+import { checkAsked, ofPortion } from "./check/check-asked.js";
 import { chooseRoutesInSlices, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compile/compiled-plan.js";
 import { inLanguage } from "./translate/in-language.js";
@@ -49,12 +48,7 @@ function* scaleOne(
   left: readonly number[],
   work: Work,
 ): InSlices<Result<ScaledWithRest>> {
-  if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
-    return failed([
-      { code: "SERVINGS_OUT_OF_RANGE", path: ["servings"], value: servings, min: 1, max: limits.servings },
-    ]);
-  }
-  const unfit = checkHousehold(servings, household);
+  const unfit = checkAsked([{ bundle: frozen, servings }], household);
   if (unfit.length > 0) return failed(unfit);
   const bundle = inLanguage(mergeCurrentFacts(frozen, today), household.locale);
   const score = scoreBy(servings, household, today, left, work);
@@ -99,7 +93,7 @@ const inTurn = (a: PlanPortion, b: PlanPortion): number =>
 
 /**
  * Scales several plans for one household, for one list: what one plan takes of a component on hand is not there for the next.
- * Answers come in the order asked; problems carry the index of their plan: `["plans", 2, "servings"]`.
+ * Answers come in the order asked; problems of one plan carry its index: `["plans", 2, "servings"]`.
  */
 export const scalePlans = (
   portions: readonly PlanPortion[],
@@ -114,6 +108,8 @@ export function* scalePlansInSlices(
   today: FoodsToday,
   work: Work,
 ): InSlices<Result<readonly ScaledPlan[]>> {
+  const unfit = checkAsked(portions, household, ofPortion);
+  if (unfit.length > 0) return failed(unfit);
   const problems: Problem[] = [];
   const scaled: ScaledPlan[] = [];
   let left = allLeft(household);
@@ -122,7 +118,7 @@ export function* scalePlansInSlices(
     yield;
     const result = yield* scaleOne(portion, household, today, left, work);
     if (!result.ok) {
-      problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", at, ...problem.path] })));
+      problems.push(...result.problems.map((problem) => ofPortion(problem, at)));
       continue;
     }
     scaled[at] = result.value.scaled;

@@ -17,6 +17,7 @@ import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled
 import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./session.js";
 import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js";
 import { storageJsonInSlices, storageSchema } from "./storage.js";
+import { warningNames } from "../sentences/named-warning.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 import { languagesOf } from "../words/languages-of.js";
@@ -149,6 +150,7 @@ export function* planJsonInSlices(
   const { plan } = scaled.bundle;
   const things = thingsOf(scaled.bundle, reader);
   const words = wordsFor(answer.reader.locale);
+  const names = warningNames([answer.scaled.bundle], answer.reader);
   const pictureOf = (image: Image | undefined) => imageJson(origin, publication.publisher.slug, image);
   const meals: PlanJson["meals"][number][] = [];
   for (const meal of scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
@@ -161,7 +163,7 @@ export function* planJsonInSlices(
     components.push({ ...componentJson(made, things), image: pictureOf(made.component.image) });
   }
   const storage = yield* storageJsonInSlices(answer.storage, things);
-  const shoppingList = yield* shoppingListJsonInSlices(answer.list, reader);
+  const shoppingList = yield* shoppingListJsonInSlices(answer.list, reader, [scaled.bundle]);
   return {
     publisher: publication.publisher,
     slug: publication.slug,
@@ -195,7 +197,7 @@ export function* planJsonInSlices(
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),
     cautions: cautionsJson(answer.cautions, things),
-    warnings: scaled.warnings.map((warning) => warningJson(warning, words)),
+    warnings: scaled.warnings.map((warning) => warningJson(warning, words, names)),
   };
 }
 

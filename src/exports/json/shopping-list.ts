@@ -14,6 +14,7 @@ import { amountSchema, moneySchema, sourceSchema } from "./amount.js";
 import { costSchema } from "./cost.js";
 import { day, list, named, slug, text, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
+import { warningNames } from "../sentences/named-warning.js";
 import { warningJson, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 
@@ -175,8 +176,10 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
 export function* shoppingListJsonInSlices(
   { lines, cost, warnings }: ShoppingList,
   reader: Reader,
+  bundles: readonly PlanBundle[],
 ): InSlices<ShoppingListJson> {
   const words = wordsFor(reader.locale);
+  const names = warningNames(bundles, reader);
   const aisles = [...new Set(lines.map(({ food }) => food.aisle))];
   const written: ShoppingListJson["lines"][number][] = [];
   for (const aisle of aisles) {
@@ -189,7 +192,7 @@ export function* shoppingListJsonInSlices(
   return {
     lines: written,
     cost,
-    warnings: warnings.map((warning) => warningJson(warning, words)),
+    warnings: warnings.map((warning) => warningJson(warning, words, names)),
   };
 }
 
@@ -230,6 +233,10 @@ export function* listAnswerJsonInSlices({
       revision,
       servings,
     })),
-    ...(yield* shoppingListJsonInSlices(of, reader)),
+    ...(yield* shoppingListJsonInSlices(
+      of,
+      reader,
+      plans.map(({ bundle }) => bundle),
+    )),
   };
 }

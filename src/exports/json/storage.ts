@@ -7,6 +7,7 @@ import { sourceSchema } from "./amount.js";
 import { day, instant, list, named, text, texts, type Json } from "./named-schema.js";
 import { regionOwnerSchema } from "./owned-region.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
+import { warningNames } from "../sentences/named-warning.js";
 import { warningJson, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 
@@ -156,6 +157,8 @@ export function* storageJsonInSlices(
   return {
     guidance: guided,
     unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
-    warnings: warnings.map((warning) => warningJson(warning, words.words)),
+    warnings: warnings.map((warning) =>
+      warningJson(warning, words.words, warningNames([things.bundle], things.reader)),
+    ),
   };
 }

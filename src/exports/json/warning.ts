@@ -1,11 +1,15 @@
 import { z } from "zod";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem, Warning } from "../../domain/problem.js";
-import { problemText } from "../sentences/problem-text.js";
+import { messageParameters } from "../../domain/message-parameters.js";
+import { namedWarning, type WarningNames } from "../sentences/named-warning.js";
+import { warningTitle } from "../sentences/problem-title.js";
 import { warningText } from "../sentences/warning-text.js";
 import type { Words } from "../words/words.js";
 import { sessionProblemText } from "../sentences/session-problem-text.js";
-import { named, text, texts, type Json } from "./named-schema.js";
+import { wordsFor } from "../words/words-for.js";
+import { list, named, text, texts, type Json } from "./named-schema.js";
+import { parameterSchema, parametersJson, problemAnswer } from "./problem.js";
 
 export const warningSchema = named(
   "Warning",
@@ -14,26 +18,33 @@ export const warningSchema = named(
     code: text("The kind.", 60),
     message: text("A sentence that says where, and what to do.", 20_000),
     path: texts("Where: slugs and codes from the plan downwards, or names of parameters."),
+    title: text("The kind in a few words, in the reader's language.", 200),
+    text: text("For people, in that language: with names in place of slugs, and without the place.", 20_000),
+    parameters: list(parameterSchema, "The facts that the sentences are made of, with slugs."),
   }),
 );
 type WarningJson = Json<typeof warningSchema>;
 
-export const warningJson = (warning: Warning, words: Words): WarningJson => ({
+export const warningJson = (warning: Warning, words: Words, names: WarningNames): WarningJson => ({
   code: warning.code,
   message: warningText(warning, words),
   path: warning.path.map(String),
+  title: warningTitle(warning.code, words),
+  text: warningText(namedWarning(warning, names), words),
+  parameters: parametersJson(messageParameters(warning)),
 });
 
 /** Why there is no session, in the same shape: its code, a sentence for readers, and the place. */
 export const sessionProblemJson = (problem: Problem, scaled: ScaledPlan, words: Words): WarningJson => ({
-  code: problem.code,
+  ...inShape(problem, words),
   message: sessionProblemText(problem, scaled, words),
-  path: problem.path.map(String),
+  text: sessionProblemText(problem, scaled, words),
 });
 
-/** A problem in the same shape: its code, a sentence, and the place. */
-export const problemJson = (problem: Problem): WarningJson => ({
-  code: problem.code,
-  message: problemText(problem),
-  path: problem.path.map(String),
-});
+/** A problem in the same shape, in English. */
+export const problemJson = (problem: Problem): WarningJson => inShape(problem, wordsFor("en"));
+
+function inShape(problem: Problem, words: Words): WarningJson {
+  const { where: _, ...shown } = problemAnswer(problem, words);
+  return shown;
+}

@@ -1,4 +1,5 @@
 import type { Problem } from "../../domain/problem.js";
+import { withdrawnText } from "../page/withdrawn-text.js";
 import { missingWords } from "../words/missing-fact-words.js";
 import type { Words } from "../words/words.js";
 import { limitsOf, problemText } from "./problem-text.js";
@@ -8,6 +9,8 @@ const list = (values: readonly string[]): string => (values.length === 0 ? "none
 /** What is wrong with what a reader typed, in the reader's language. What only a program can get wrong is said in English. */
 export function readerProblemText(problem: Problem, words: Words): string {
   const say = words.mistake;
+  if (problem.code === "UNKNOWN_PLAN") return words.page.notInPrint;
+  if (problem.code === "WITHDRAWN") return withdrawnText(problem, words);
   // The same in English as everywhere else.
   if (words.language === "en") return problemText({ ...problem, path: [] });
   switch (problem.code) {

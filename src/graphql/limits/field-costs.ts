@@ -84,6 +84,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Query.feeds": 20,
   "Query.uploadedImages": 1,
   "Query.ruleSets": 10,
+  "Problem.parameters": 4,
   "Route.lines": 4,
   "Route.steps": 6,
   "SaveDocumentsPayload.drafts": 20,
@@ -114,6 +115,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Vocabulary.lists": 12,
   "VocabularyCode.spellings": 3,
   "VocabularyList.codes": 80,
+  "Warning.parameters": 4,
 };
 
 /** Lists of `problems` are short: what is wrong with one input. */
@@ -125,10 +127,12 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "Component.storage": 5,
   "Draft.preview": 60,
   "DraftPreview.scaled": 10,
+  "DraftPreview.scaling": 10,
   "Food.storage": 5,
   "Plan.check": 50,
   "Plan.revisions": 5,
   "Plan.scaled": 10,
+  "Plan.scaling": 10,
   "Plan.servingsTable": 20,
   "Query.checkDocuments": 50,
   "Query.checkDraft": 50,
@@ -170,6 +174,7 @@ export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> =
   "Query.checkDocuments": ({ texts }) => lengthOf(texts),
   "Query.readLines": ({ texts }) => textLinePoints(texts),
   "Query.uploadedImages": ({ files }) => lengthOf(files),
+  "Query.shopping": ({ plans }) => lengthOf(plans),
   "Query.shoppingList": ({ plans }) => lengthOf(plans),
 };
 

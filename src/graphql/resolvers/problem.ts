@@ -1,3 +1,8 @@
+import { messageParameters } from "../../domain/message-parameters.js";
+import { parametersJson, placeAsked } from "../../exports/json/problem.js";
+import { problemTitle } from "../../exports/sentences/problem-title.js";
+import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
+import { wordsFor } from "../../exports/words/words-for.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ProblemResolvers } from "../generated/resolver-types.js";
 import type { ProblemParent } from "../parent-types.js";
@@ -16,4 +21,8 @@ type Placed = Pick<ProblemParent, "path" | "place">;
 export const problemResolvers: FieldsToResolve<ProblemResolvers, ProblemParent> = {
   message: (problem) => problemText(problem),
   ...placeResolvers,
+  where: (problem) => placeAsked(problem),
+  title: ({ code, locale }) => problemTitle(code, wordsFor(locale ?? "en")),
+  text: (problem) => readerProblemText(problem, wordsFor(problem.locale ?? "en")),
+  parameters: (problem) => parametersJson(messageParameters(problem)),
 };

@@ -1,24 +1,16 @@
-import type { Problem } from "../../domain/problem.js";
-import { shopInSlices } from "../../domain/plan/shop.js";
-import { checkPortionCount } from "../../services/answers/check-portion-count.js";
-import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import { changePan } from "../../services/answers/change-pan.js";
 import { listCatalogueFoods } from "../../services/foods/find-catalogue-foods.js";
 import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
-import type { Deps } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
-import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
-import { runInSlices } from "../../services/time-slices.js";
-import { frozenInLanguage } from "../frozen-plan.js";
-import { inStage } from "../../services/answer-stage.js";
-import { showFor } from "../../exports/words/shown-amount.js";
+import { missingPlan } from "../../services/plans/missing-plan.js";
 import { problemsError, valueOf } from "../errors.js";
-import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
+import type { QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./plans/change.js";
-import { readersSide } from "./plans/readers-side.js";
+import { readersPayload } from "../payload.js";
+import { shopForPlans } from "./plans/shop-for-plans.js";
 import { connection } from "./connection.js";
 import { draftQueries } from "./drafts/draft.js";
 import { loadNode } from "./node.js";
@@ -84,34 +76,11 @@ export const queryResolvers: QueryResolvers = {
   catalogueFoods: async (_, { search, ...page }, { deps }) =>
     connection(valueOf(await listCatalogueFoods(deps, { search: search ?? null, page })), (food) => food),
 
-  shoppingList: async (_, { plans, household: given }, { deps, loaders }) => {
-    const tooMany = checkPortionCount(plans.length);
-    if (tooMany.length > 0) throw problemsError(tooMany);
-    const portions = await Promise.all(
-      plans.map(async ({ publisher, slug, revision, servings }, index) => {
-        const published = await loaders.plans.load({ publisher, slug, revision: revision ?? null });
-        return published ? { frozen: await loaders.frozen(published), servings } : index;
-      }),
-    );
-    const found = portions.filter((portion) => typeof portion !== "number");
-    const unknown = portions.filter((portion) => typeof portion === "number");
-    if (unknown.length > 0) throw problemsError(await missingPortions(deps, plans, unknown));
-    const first = found[0]?.frozen;
-    if (first === undefined) throw new Error("a list without a plan");
-    const bundles = found.map(({ frozen }) => frozen.bundle);
-    const { household, today } = await readersSide(deps, loaders, bundles, given ?? {});
-    const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
-    const scaled = valueOf(
-      await inStage(deps, "scale", () =>
-        runInSlices(deps, (work) => scalePlansInSlices(wanted, household, today, work)),
-      ),
-    );
-    const list = await inStage(deps, "shop", () =>
-      runInSlices(deps, (work) => shopInSlices(scaled, household, today, work)),
-    );
-    const shown = found.map(({ frozen }) => frozenInLanguage(frozen, household.locale));
-    return { list, plans: shown, show: showFor(household, first.bundle.plan) };
-  },
+  shoppingList: async (_, { plans, household }, { deps, loaders }) =>
+    valueOf(await shopForPlans(deps, loaders, plans, household ?? {})),
+
+  shopping: async (_, { plans, household }, { deps, loaders }) =>
+    readersPayload("list", await shopForPlans(deps, loaders, plans, household ?? {}), household),
 
   vocabulary: async (_, { locale }, { deps }) => valueOf(await listVocabulary(deps, locale ?? null, ["locale"])),
 
@@ -121,15 +90,3 @@ export const queryResolvers: QueryResolvers = {
 
   node: (_, { id }, context) => loadNode(id, context),
 };
-
-const missingPortions = (
-  deps: Deps,
-  plans: readonly PlanPortionInput[],
-  missing: readonly number[],
-): Promise<readonly Problem[]> =>
-  missingPlans(
-    deps,
-    plans.flatMap(({ publisher, slug, revision }, index) =>
-      missing.includes(index) ? [{ ref: { publisher, slug, revision: revision ?? null }, path: ["plans", index] }] : [],
-    ),
-  );

@@ -27,8 +27,8 @@ import {
   scaledLineResolvers,
   scaledMealResolvers,
   scaledPlanResolvers,
-  warningResolvers,
 } from "./plans/scaled-plan.js";
+import { warningResolvers } from "./plans/warning.js";
 import {
   packCountResolvers,
   shoppingLineResolvers,

@@ -1,11 +1,9 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { publisherPath, type PageLinks } from "../../exports/page/page-links.js";
-import { withdrawnMarkup, withdrawnText } from "../../exports/page/withdrawn-text.js";
+import { withdrawnMarkup } from "../../exports/page/withdrawn-text.js";
 import { publisherPage } from "../../exports/page/publisher-page.js";
 import { startPage } from "../../exports/page/start-page.js";
 import type { PlanList } from "../../exports/page/parts/plan-list.js";
-import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
-import { wordsFor } from "../../exports/words/words-for.js";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
 import type { Words } from "../../exports/words/words.js";
 import type { Deps, RevisionRef } from "../../services/deps.js";
@@ -19,7 +17,7 @@ import { showPlanCard } from "../../services/answers/show-plan-card.js";
 import { mostWeighedRoutes } from "../../services/answers/weigh-routes.js";
 import { showPlanPage, type AskedForm, type ShownPage } from "../../services/answers/show-plan-page.js";
 import { listPlans } from "../../services/plans/list-plans.js";
-import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
+import { missingPlans } from "../../services/plans/missing-plan.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsBeyond, pointsOfAnswer, pointsOfPlan, pointsOfPlanPage } from "../endpoint-cost.js";
@@ -27,7 +25,17 @@ import { readSentForm } from "../form-body.js";
 import { jsonAnswer, pageAnswer, privateAnswer, type Page, type PageScripts } from "../page-answer.js";
 import { linksOf, notice, pageFailure, withoutTrailingSlash } from "../page-errors.js";
 import { preferredOf, wordsOf } from "../page-words.js";
-import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
+import {
+  cachedResponse,
+  readyResponse,
+  sendResponse,
+  type EncodedResponse,
+  type ResponseOrRefusal,
+} from "../cached-response.js";
+import { inAddress } from "../household-query.js";
+import { noSuchPlan } from "../plan-request.js";
+import { badParameters, type Refusal } from "../refusal.js";
+import { sendRefusal } from "../send-problem.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { registerImageFiles } from "./image-files.js";
 import { registerPreviewPages } from "./preview-pages.js";
@@ -71,16 +79,13 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
       return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
         const { locale } = form.asked.household;
-        const words = wordsFor(locale ?? "en");
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
-        if (card === null) {
-          const missing = await missingPlan(deps, { ...request.params, revision: form.revision });
-          return missing.code === "WITHDRAWN"
-            ? jsonAnswer(410, { problems: [withdrawnText(missing, wordsFor(locale ?? missing.locale))] })
-            : jsonAnswer(404, { problems: [words.page.notInPrint] });
-        }
-        if (card.ok) return jsonAnswer(200, card.value);
-        return jsonAnswer(422, { problems: card.problems.map((problem) => readerProblemText(problem, words)) });
+        if (card?.ok === true) return jsonAnswer(200, card.value);
+        const refused = async (): Promise<Refusal> => {
+          if (card !== null) return badParameters(card.problems.map(inAddress), locale);
+          return noSuchPlan(deps, { ...request.params, revision: form.revision }, locale);
+        };
+        return { ok: false, refusal: await refused() };
       });
     },
   );
@@ -95,7 +100,7 @@ async function answer(
   { deps, queryTime }: PageRouteOptions,
   request: FastifyRequest,
   reply: FastifyReply,
-  compute: (deps: Deps) => Promise<EncodedResponse>,
+  compute: (deps: Deps) => Promise<ResponseOrRefusal>,
 ): Promise<FastifyReply> {
   const place =
     request.method === "POST"
@@ -105,7 +110,7 @@ async function answer(
   const response =
     (place === null ? undefined : readyResponse(deps, request, place)) ??
     (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
-  return sendResponse(response, request, reply);
+  return response.ok ? sendResponse(response, request, reply) : sendRefusal(response.refusal, request, reply);
 }
 
 interface PlanName {

@@ -147,8 +147,10 @@ export const servingsTableEndpoint = endpoint(
     const { from, to } = rowsAsked(query, problems);
     const read = readHouseholdQuery(query);
     problems.push(...read.problems);
-    if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
-    return answered(deps, ref, await answerServings(deps, ref, { from, to, household: read.household }));
+    if (problems.length > 0)
+      return refused(await allWrong(deps, ref, { servings: null, household: read.household }, problems));
+    const { household } = read;
+    return answered(deps, ref, await answerServings(deps, ref, { from, to, household }), household.locale);
   },
   [asJson(servingsTableSchema, "The table.", servingsTableJson)],
 );

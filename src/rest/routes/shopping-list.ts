@@ -61,7 +61,7 @@ export const shoppingListEndpoint = endpoint(
     if (!read.ok) return refused(notProcessable(read.problems));
     const plans = read.value.plans.map(({ revision = null, ...plan }) => ({ ...plan, revision }));
     const answer = await answerLists(deps, plans, read.value.household ?? {});
-    return answer.ok ? found(answer.value) : refused(notProcessable(answer.problems));
+    return answer.ok ? found(answer.value) : refused(notProcessable(answer.problems, read.value.household?.locale));
   },
   listWriters,
 );

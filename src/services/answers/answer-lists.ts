@@ -5,6 +5,7 @@ import type { ScaledPlan, ShoppingList } from "../../domain/plan/scaled.js";
 import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
+import { ofPortion } from "../../domain/plan/check/check-asked.js";
 import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
@@ -58,7 +59,10 @@ export async function answerLists(
   const unknown = missing.length === 0 ? [] : await missingPlans(deps, missing);
   const bundles = plans.map(({ bundle }) => bundle);
   const rules = await rulesToday(deps);
-  const read = await readHouseholdOf(deps, given, bundles, rules.allergens.diets);
+  const places = portions.flatMap((_, at) => (loaded[at] === null ? [] : [at]));
+  const read = await readHouseholdOf(deps, given, plans, rules.allergens.diets, (problem, at) =>
+    ofPortion(problem, places[at] ?? at),
+  );
   const wrong = [...unknown, ...(read.ok ? [] : read.problems)];
   const first = bundles[0];
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);

@@ -72,7 +72,7 @@ export async function answerServings(
   const published = await loadPlan(deps, ref);
   if (published === null) return null;
   const { bundle } = published;
-  const read = await readAskedHousehold(deps, bundle, asked.household);
+  const read = await readAskedHousehold(deps, { bundle, servings: null }, asked.household);
   if (!read.ok) return read;
   const { household, today } = read.value;
   return runInSlices(deps, (work) => servingsTableInSlices(bundle, asked.from, asked.to, household, today, work));

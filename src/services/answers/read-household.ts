@@ -11,6 +11,9 @@ import { failed, gatherProblems, ok, type Path, type Problem, type Result } from
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { nearestWords } from "../../imports/documents/checks/nearest-words.js";
 import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
+import { limits } from "../../domain/engine-limits.js";
+import { checkNumber } from "../../domain/plan/check/check-text.js";
 import { mergeDuplicates } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
@@ -54,48 +57,89 @@ export interface GivenOnHand {
 /** The most entries each list of a household may hold. */
 export const longestHouseholdList = 200;
 
+/** A household as far as it can be read: what is wrong is left out of it, and listed. */
+interface HouseholdRead {
+  readonly household: Household;
+  readonly problems: readonly Problem[];
+}
+
+/** The same, whole or not at all. */
+export function readHousehold(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Result<Household> {
+  const { household, problems } = runToEnd(readHouseholdInSlices(given, bundles, diets, unlimitedWork));
+  return problems.length > 0 ? failed(problems) : ok(household);
+}
+
 /**
  * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
  * Every problem is listed, each with its path under `household`. What is said twice is taken once (`mergeDuplicates`).
  *
  * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
  */
-export function readHousehold(
+export function* readHouseholdInSlices(
   given: GivenHousehold,
   bundles: readonly PlanBundle[],
   diets: readonly Pick<DietRule, "code">[],
-): Result<Household> {
+  work: Work,
+): InSlices<HouseholdRead> {
   const { problems, note } = gatherProblems();
-  for (const name of ["diets", "eaters", "swaps", "onHand"] as const) {
-    const size = given[name]?.length ?? 0;
-    if (size > longestHouseholdList) {
-      return failed([
-        { code: "TOO_LARGE", path: ["household", name], what: "entries", size, limit: longestHouseholdList },
-      ]);
-    }
-  }
-  const household: Household = {
-    measures: given.measures ?? null,
+  const entries = <Name extends "diets" | "eaters" | "swaps" | "onHand">(name: Name) => {
+    const listed = given[name] ?? [];
+    const path = ["household", name];
+    return note(isTooLong(listed.length, path)) === null ? [] : (listed as NonNullable<GivenHousehold[Name]>);
+  };
+  const reader = {
     region: note(readRegion(given.region, ["household", "region"])),
     currency: note(readCurrency(given.currency)),
     locale: note(readLocale(given.locale ?? null, ["household", "locale"])),
-    diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
-    eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
-    swaps: (given.swaps ?? []).map(({ from, to }) => ({ from: foodSlug(from), to: foodSlug(to) })),
+  };
+  const keptDiets: string[] = [];
+  for (const [index, diet] of entries("diets").entries()) {
+    const read = note(knownDiet(diet, index, diets));
+    work.step(read === null ? stepsOfFault : stepsOfEntry);
+    yield;
+    if (read !== null) keptDiets.push(...read);
+  }
+  const eaters = entries("eaters").map((each, index) => note(readEaters(each, index)));
+  const onHand: OnHand[] = [];
+  for (const [index, each] of entries("onHand").entries()) {
+    const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
+    work.step(read === null ? stepsOfFault : stepsOfEntry);
+    yield;
+    if (read !== null) onHand.push({ ...read, place: index });
+  }
+  const household: Household = {
+    measures: given.measures ?? null,
+    ...reader,
+    diets: keptDiets,
+    // Without one of them nobody knows how many eat.
+    eaters: given.eaters && !eaters.includes(null) ? eaters.filter((each) => each !== null) : null,
+    swaps: entries("swaps").map(({ from, to }) => ({ from: foodSlug(from), to: foodSlug(to) })),
     routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
-    onHand: (given.onHand ?? []).flatMap((each, index) => {
-      const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
-      return read === null ? [] : [read];
-    }),
+    onHand,
     kitchen: given.kitchen ? note(readKitchen(given.kitchen, bundles)) : null,
     session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
   };
-  return problems.length > 0 ? failed(problems) : ok(mergeDuplicates(household));
+  if (problems.length > 0) return { household, problems };
+  const asListed = onHand.map(({ place: _, ...each }) => each);
+  return { household: mergeDuplicates({ ...household, onHand: asListed }), problems };
 }
 
-function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+const stepsOfEntry = 4;
+/** Of one that is wrong: the codes near it are looked for. */
+const stepsOfFault = 80;
+
+const isTooLong = (size: number, path: Path): Result<true> =>
+  size > longestHouseholdList
+    ? failed([{ code: "TOO_LARGE", path, what: "entries", size, limit: longestHouseholdList }])
+    : ok(true);
+
+function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<readonly [string]> {
   const diet = usualSpelling("diet", given);
-  if (rules.some(({ code: known }) => known === diet)) return ok(diet);
+  if (rules.some(({ code: known }) => known === diet)) return ok([diet]);
   const codes = rules.map(({ code: known }) => known);
   const near = nearestCodes(given, codes);
   const what = `one of ${codes.join(", ")}${near.length > 0 ? `; near it: ${near.join(", ")}` : ""}`;
@@ -180,9 +224,8 @@ function readKitchen(
 ): Result<Household["kitchen"]> {
   const given = appliances ?? [];
   const path = ["household", "kitchen", "appliances"];
-  if (given.length > longestHouseholdList) {
-    return failed([{ code: "TOO_LARGE", path, what: "entries", size: given.length, limit: longestHouseholdList }]);
-  }
+  const short = isTooLong(given.length, path);
+  if (!short.ok) return short;
   const known = appliancesOf(bundles);
   const problems = given.flatMap(({ appliance, count }, index): readonly Problem[] => {
     const at = [...path, index, "appliance"];
@@ -190,10 +233,11 @@ function readKitchen(
     // Said twice it is said once; two counts are a mistake.
     if (before !== undefined && before.count !== count)
       return [{ code: "DUPLICATE", path: at, value: shortened(appliance) }];
-    if (known.includes(appliance)) return [];
+    const few = checkNumber(count, [...path, index, "count"], { min: 0, max: limits.appliances });
+    if (known.includes(appliance)) return few;
     const nearest = nearestWords(appliance, known);
     const expected = `one of ${(nearest.length > 0 ? nearest : known).join(", ")}`;
-    return [{ code: "BAD_HOUSEHOLD", path: at, what: expected, value: shortened(appliance) }];
+    return [{ code: "BAD_HOUSEHOLD", path: at, what: expected, value: shortened(appliance) }, ...few];
   });
   if (problems.length > 0) return failed(problems);
   return ok({

@@ -6,32 +6,41 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import { compileFoodNamesInSlices, findFood } from "../../domain/quantity/food-name.js";
 import { languageOf } from "../../domain/quantity/reader-locale.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
-import { failed, type Problem, type Result } from "../../domain/problem.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { checkAsked, type AskedPortion, type ofPortion } from "../../domain/plan/check/check-asked.js";
 import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
-import { longestHouseholdList, readHousehold, readLocale, type GivenHousehold } from "./read-household.js";
+import { longestHouseholdList, readHouseholdInSlices, readLocale, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
 type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
 
 /**
- * `readHousehold`, and that the foods of its swaps exist. A reader's swaps go with many plans, so one of a food that only
- * other plans have is no mistake; the plan then warns that it does not offer it. Foods are looked up only for such swaps.
+ * A household as the plans are computed for it, checked once: everything that is wrong with it and with the servings is listed together. Beside
+ * `readHousehold`, the foods of its swaps exist. A reader's swaps go with many plans, so one of a food that only other plans have is no
+ * mistake; the plan then warns that it does not offer it. Foods are looked up only for such swaps.
  */
 export async function readReadersHousehold(
   given: GivenHousehold,
-  bundles: readonly PlanBundle[],
+  portions: readonly AskedPortion[],
   diets: readonly Pick<DietRule, "code">[],
   findFoods: FoodFinder,
   sliced: Sliced = {},
+  placed?: typeof ofPortion,
 ): Promise<Result<Household>> {
+  const bundles = portions.map(({ bundle }) => bundle);
   const called = await withSlugs(given, bundles, findFoods, sliced);
-  const read = readHousehold(called, bundles, diets);
-  if (!read.ok) return read;
-  const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
-  return problems.length === 0 ? read : failed(problems);
+  const { household, problems } = await runInSlices(sliced, (work) =>
+    readHouseholdInSlices(called, bundles, diets, work),
+  );
+  const all = [
+    ...problems,
+    ...(await unknownSwaps(household.swaps, given.swaps ?? [], bundles, findFoods, sliced)),
+    ...checkAsked(portions, household, placed),
+  ];
+  return all.length === 0 ? ok(household) : failed(all);
 }
 
 /**
@@ -95,9 +104,11 @@ const stepsInAnyLanguage = 120;
 export const readHouseholdOf = (
   deps: Deps,
   given: GivenHousehold,
-  bundles: readonly PlanBundle[],
+  portions: readonly AskedPortion[],
   diets: readonly Pick<DietRule, "code">[],
-): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs), deps);
+  placed?: typeof ofPortion,
+): Promise<Result<Household>> =>
+  readReadersHousehold(given, portions, diets, (slugs) => findFoods(deps, slugs), deps, placed);
 
 type Swap = Household["swaps"][number];
 
@@ -106,6 +117,7 @@ async function unknownSwaps(
   asGiven: Household["swaps"],
   bundles: readonly PlanBundle[],
   findFoods: FoodFinder,
+  sliced: Sliced,
 ): Promise<readonly Problem[]> {
   if (swaps.length === 0) return [];
   const inPlans = [...new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)))];
@@ -113,22 +125,30 @@ async function unknownSwaps(
   const others = [...new Set(swaps.flatMap(({ from, to }) => [from, to]))].filter((slug) => !known.has(slug));
   if (others.length === 0) return [];
   for (const food of await findFoods(others)) if (food !== null) known.add(food.slug);
-  return swaps.flatMap((swap) =>
-    (["from", "to"] as const).flatMap((side): readonly Problem[] => {
+  return runInSlices(sliced, (work) => swapsOfNoFood(swaps, asGiven, inPlans, known, work));
+}
+
+/** Each is looked for among the foods of the plans. */
+function* swapsOfNoFood(
+  swaps: Household["swaps"],
+  asGiven: Household["swaps"],
+  inPlans: readonly string[],
+  known: ReadonlySet<string>,
+  work: Work,
+): InSlices<readonly Problem[]> {
+  const problems: Problem[] = [];
+  for (const swap of swaps)
+    for (const side of ["from", "to"] as const) {
       const slug = swap[side];
-      if (known.has(slug)) return [];
+      if (known.has(slug)) continue;
+      work.step(inPlans.length);
+      yield;
       const nearest = nearestCodes(slug, inPlans);
       const what = `the slug of a food${nearest.length > 0 ? `; near it in the plan: ${nearest.join(", ")}` : " of the plan"}`;
-      return [
-        {
-          code: "BAD_HOUSEHOLD",
-          path: ["household", "swaps", placeOf(swap, asGiven), side],
-          what,
-          value: slug.slice(0, 60),
-        },
-      ];
-    }),
-  );
+      const path = ["household", "swaps", placeOf(swap, asGiven), side];
+      problems.push({ code: "BAD_HOUSEHOLD", path, what, value: slug.slice(0, 60) });
+    }
+  return problems;
 }
 
 const placeOf = (swap: Swap, asGiven: readonly Swap[]): number =>

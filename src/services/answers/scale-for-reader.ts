@@ -1,4 +1,5 @@
 import type { Household } from "../../domain/model/household.js";
+import type { AskedPortion } from "../../domain/plan/check/check-asked.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { FoodsToday } from "../../domain/plan/review/foods-today.js";
 import type { Publication, Reader } from "../../domain/plan/plan-answer.js";
@@ -50,17 +51,18 @@ export const readToday = (
     }),
   );
 
-/** A household as a plan is computed for it, with the rules in force and the foods as known today. Problems: those of `readHousehold`. */
+/** A household as a plan is computed for it, with the rules in force and the foods as known today. Problems: those of `readReadersHousehold`. */
 export async function readAskedHousehold(
   deps: Deps,
-  bundle: PlanBundle,
+  portion: AskedPortion,
   given: GivenHousehold,
 ): Promise<Result<Pick<ScaledForReader, "household" | "rules" | "today">>> {
   const rules = await rulesToday(deps);
-  const read = await readHouseholdOf(deps, given, [bundle], rules.allergens.diets);
+  const bundles = [portion.bundle];
+  const read = await readHouseholdOf(deps, given, [portion], rules.allergens.diets);
   if (!read.ok) return read;
-  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
-  return ok({ household, rules, today: await readToday(deps, [bundle], household, rules) });
+  const household = await resolveRegion(read.value, bundles, rules, publisherReader(deps));
+  return ok({ household, rules, today: await readToday(deps, bundles, household, rules) });
 }
 
 /** Problems: those of `readHousehold` and of `scalePlan`. */
@@ -70,10 +72,10 @@ export async function scaleForReader(
   asked: Asked,
 ): Promise<Result<ScaledForReader>> {
   const { bundle } = published;
-  const read = await readAskedHousehold(deps, bundle, asked.household);
+  const servings = asked.servings ?? bundle.plan.serves;
+  const read = await readAskedHousehold(deps, { bundle, servings }, asked.household);
   if (!read.ok) return read;
   const { household, rules, today } = read.value;
-  const servings = asked.servings ?? bundle.plan.serves;
   const scaled = await inStage(deps, "scale", () =>
     runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
   );
@@ -88,16 +90,16 @@ export async function scaleForReader(
   });
 }
 
-/** What is wrong with a household for this plan, without computing anything; nothing where there is no such plan. */
+/** What is wrong with what is asked of this plan, without computing anything; nothing where there is no such plan. */
 export async function householdProblems(
   deps: Deps,
   ref: RevisionRef,
-  household: GivenHousehold,
+  { servings, household }: Asked,
 ): Promise<readonly Problem[]> {
   const published = await loadPlan(deps, ref);
   if (published === null) return [];
   const { diets } = (await rulesToday(deps)).allergens;
-  const read = await readHouseholdOf(deps, household, [published.bundle], diets);
+  const read = await readHouseholdOf(deps, household, [{ bundle: published.bundle, servings }], diets);
   return read.ok ? [] : read.problems;
 }
 

@@ -5,6 +5,7 @@ import { formQuery } from "../../exports/page/form/plan-form.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
 import { answerPlan } from "./answer-plan.js";
 import type { Deps } from "../deps.js";
+import { householdProblems } from "./scale-for-reader.js";
 import type { AskedForm } from "./show-plan-page.js";
 
 /** A plan in ready words for other people's pages; null: there is none of that name or number. */
@@ -14,8 +15,9 @@ export async function showPlanCard(
   { form, revision, asked, problems }: AskedForm,
   origin: string,
 ): Promise<Result<PlanCard> | null> {
-  if (problems.length > 0) return failed(problems);
-  const answer = await answerPlan(deps, { ...named, revision }, asked);
+  const ref = { ...named, revision };
+  if (problems.length > 0) return failed([...problems, ...(await householdProblems(deps, ref, asked))]);
+  const answer = await answerPlan(deps, ref, asked);
   if (answer === null || !answer.ok) return answer;
   return ok(planCard(answer.value, origin + planPath(named) + formQuery(form)));
 }

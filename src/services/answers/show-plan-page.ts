@@ -46,7 +46,7 @@ export async function showPlanPage(
   const computed =
     unread.length === 0
       ? await answerFor(deps, published, asked)
-      : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
+      : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked))] };
   const publication = await publicationOf(deps, published);
   const { diets } = (await rulesToday(deps)).allergens;
   const differences = computed.ok ? await weighRoutes(deps, published, asked, computed.value) : new Map();

@@ -65,7 +65,7 @@ describe("the route asked for by name", () => {
       problems: [
         {
           code: "UNKNOWN_ROUTE",
-          path: ["household", "routes", 0],
+          path: ["household", "routes", "byName", 0, "route"],
           component: "beans",
           route: "jar",
           known: ["as-written", "tins"],

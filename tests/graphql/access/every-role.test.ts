@@ -70,6 +70,7 @@ const rows: Readonly<Record<string, Row>> = {
   component: { access: "PUBLIC", asks: draft },
   food: { access: "PUBLIC", asks: () => [{ slug }] },
   foods: { access: "PUBLIC", asks: () => [{ first: 100 }, { filter: { search: marker } }] },
+  shopping: { access: "PUBLIC", asks: ({ publisher }) => [{ plans: [{ publisher, slug, servings: 2 }] }] },
   shoppingList: { access: "PUBLIC", asks: ({ publisher }) => [{ plans: [{ publisher, slug, servings: 2 }] }] },
   panFactor: { access: "PUBLIC", asks: () => [{ from: { diameter: 20 }, to: { diameter: 24 } }] },
   ruleSets: { access: "PUBLIC", asks: () => [{}] },

@@ -15,7 +15,7 @@ const unfit = (path: Path, what: string, value: string): Problem => ({
   value: value.slice(0, 60),
 });
 
-function checkEaters(servings: number, { eaters }: Household): Problem[] {
+function checkEaters(servings: number | null, { eaters }: Household): Problem[] {
   if (eaters === null) return [];
   const path: Path = ["household", "eaters"];
   const problems = eaters.flatMap(({ count, portion }, index) => [
@@ -25,7 +25,7 @@ function checkEaters(servings: number, { eaters }: Household): Problem[] {
       : []),
     ...checkRational(portion, [...path, index, "portion"], { min: 1e-3, max: 100 }),
   ]);
-  if (problems.length > 0) return problems;
+  if (problems.length > 0 || servings === null) return problems;
   const people = eaters.reduce((sum, { count }) => sum + count, 0);
   return people === servings ? [] : [unfit(path, "EATERS_ARE_NOT_THE_SERVINGS", String(people))];
 }
@@ -65,8 +65,12 @@ function checkKitchen({ kitchen }: Household): Problem[] {
   ];
 }
 
-/** What a reader sent about the household, before anything is computed from it. */
-export function checkHousehold(servings: number, household: Household): readonly Problem[] {
+/**
+ * What a reader sent about the household, before anything is computed from it.
+ *
+ * @param servings null: they are not known, so nobody can say whether as many eat
+ */
+export function checkHousehold(servings: number | null, household: Household): readonly Problem[] {
   const path: Path = ["household"];
   return [
     ...checkCount(household.onHand.length, mostEntries, "things on hand", [...path, "onHand"]),

@@ -19,7 +19,7 @@ const fieldOf: ReadonlyMap<string, keyof PlanForm> = new Map([
 /** The last part of a path that is a field of the form: `household > sessionStart > zone` is the zone. */
 function fieldAt({ path }: Problem): keyof PlanForm | "form" {
   // One of the routes by name, not the rule for all of them.
-  if (path.some((each, at) => each === "routes" && typeof path[at + 1] === "number")) return "route";
+  if (path.includes("byName")) return "route";
   const named = path.toReversed().flatMap((each) => fieldOf.get(String(each)) ?? []);
   if (named[0] !== undefined) return named[0];
   return path.includes("sessionStart") || path.includes("session") ? "start" : "form";

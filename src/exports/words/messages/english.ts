@@ -16,6 +16,7 @@ import { work } from "./en/work.js";
 import { plain } from "./en/plain.js";
 import { printed } from "./en/printed.js";
 import { mistakes } from "./en/mistakes.js";
+import { titles } from "./en/titles.js";
 import { vocabulary } from "./en/vocabulary.js";
 import { cautionTexts } from "./en/caution-texts.js";
 
@@ -37,6 +38,7 @@ export const english = {
   ...plain,
   ...printed,
   ...mistakes,
+  ...titles,
   ...vocabulary,
   ...cautionTexts,
 };

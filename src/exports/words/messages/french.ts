@@ -18,6 +18,7 @@ import { work } from "./fr/work.js";
 import { plain } from "./fr/plain.js";
 import { printed } from "./fr/printed.js";
 import { mistakes } from "./fr/mistakes.js";
+import { titles } from "./fr/titles.js";
 import { vocabulary } from "./fr/vocabulary.js";
 import { cautionTexts } from "./fr/caution-texts.js";
 
@@ -38,6 +39,7 @@ export const french: Translation<typeof english> = {
   ...plain,
   ...printed,
   ...mistakes,
+  ...titles,
   ...vocabulary,
   ...cautionTexts,
 };

@@ -18,6 +18,7 @@ import { work } from "./de/work.js";
 import { plain } from "./de/plain.js";
 import { printed } from "./de/printed.js";
 import { mistakes } from "./de/mistakes.js";
+import { titles } from "./de/titles.js";
 import { vocabulary } from "./de/vocabulary.js";
 import { cautionTexts } from "./de/caution-texts.js";
 
@@ -38,6 +39,7 @@ export const german: Translation<typeof english> = {
   ...plain,
   ...printed,
   ...mistakes,
+  ...titles,
   ...vocabulary,
   ...cautionTexts,
 };

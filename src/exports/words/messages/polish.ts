@@ -18,6 +18,7 @@ import { work } from "./pl/work.js";
 import { plain } from "./pl/plain.js";
 import { printed } from "./pl/printed.js";
 import { mistakes } from "./pl/mistakes.js";
+import { titles } from "./pl/titles.js";
 import { vocabulary } from "./pl/vocabulary.js";
 import { cautionTexts } from "./pl/caution-texts.js";
 
@@ -38,6 +39,7 @@ export const polish: Translation<typeof english> = {
   ...plain,
   ...printed,
   ...mistakes,
+  ...titles,
   ...vocabulary,
   ...cautionTexts,
 };

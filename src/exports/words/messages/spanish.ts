@@ -18,6 +18,7 @@ import { work } from "./es/work.js";
 import { plain } from "./es/plain.js";
 import { printed } from "./es/printed.js";
 import { mistakes } from "./es/mistakes.js";
+import { titles } from "./es/titles.js";
 import { vocabulary } from "./es/vocabulary.js";
 import { cautionTexts } from "./es/caution-texts.js";
 
@@ -38,6 +39,7 @@ export const spanish: Translation<typeof english> = {
   ...plain,
   ...printed,
   ...mistakes,
+  ...titles,
   ...vocabulary,
   ...cautionTexts,
 };

@@ -1,16 +1,19 @@
 import { firstProblems } from "../../../domain/first-problems.js";
 import { openPreview } from "../../../services/previews/open-preview.js";
 import { createPreviewLink, listPreviewLinks, revokePreviewLink } from "../../../services/previews/preview-links.js";
+import type { Result } from "../../../domain/problem.js";
+import type { Context } from "../../context.js";
 import { problemsError, valueOf } from "../../errors.js";
 import { frozenPlan } from "../../frozen-plan.js";
 import type {
   DraftPreviewResolvers,
+  DraftPreviewScaledArgs,
   MutationResolvers,
   PreviewLinkResolvers,
   QueryResolvers,
 } from "../../generated/resolver-types.js";
-import type { DraftPreviewParent, PreviewLinkParent } from "../../parent-types.js";
-import { payload } from "../../payload.js";
+import type { DraftPreviewParent, PreviewLinkParent, ScaledPlanParent } from "../../parent-types.js";
+import { payload, readersPayload } from "../../payload.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { scaleFrozen } from "../plans/scale-frozen.js";
@@ -45,11 +48,25 @@ export const draftPreviewResolvers: FieldsToResolve<DraftPreviewResolvers, Draft
   revision: ({ published }) => published?.revision ?? null,
   problems: ({ problems }) => firstProblems(problems),
   findings: ({ findings }) => [...findings],
-  scaled: async ({ published }, { servings, household }, { deps, loaders }) => {
-    if (published === null) return null;
-    const { bundle, ...summary } = published;
-    const frozen = frozenPlan(summary, bundle);
-    loaders.hold(frozen);
-    return scaleFrozen(deps, loaders, frozen, servings ?? bundle.plan.serves, household ?? {});
+  scaled: async (preview, asked, context) => {
+    const scaled = await scaledDraft(preview, asked, context);
+    return scaled && valueOf(scaled);
+  },
+  scaling: async (preview, asked, context) => {
+    const scaled = await scaledDraft(preview, asked, context);
+    return scaled && readersPayload("scaled", scaled, asked.household);
   },
 };
+
+/** The draft as if it were published, for one household; null: it cannot be computed. */
+async function scaledDraft(
+  { published }: DraftPreviewParent,
+  { servings, household }: Partial<DraftPreviewScaledArgs>,
+  { deps, loaders }: Context,
+): Promise<Result<ScaledPlanParent> | null> {
+  if (published === null) return null;
+  const { bundle, ...summary } = published;
+  const frozen = frozenPlan(summary, bundle);
+  loaders.hold(frozen);
+  return scaleFrozen(deps, loaders, frozen, servings ?? bundle.plan.serves, household ?? {});
+}

@@ -9,6 +9,7 @@ import type { Context } from "../../context.js";
 import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
+import { readersPayload } from "../../payload.js";
 import type { FindingParent, PlanParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
 import { placeResolvers } from "../problem.js";
@@ -63,10 +64,17 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
     return frozen.bundle.foods.map((food) => foodParent(food, plan));
   },
   scaled: async (plan, { servings, household }, { deps, loaders }) =>
-    scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {}),
+    valueOf(await scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {})),
+  scaling: async (plan, { servings, household }, { deps, loaders }) =>
+    readersPayload(
+      "scaled",
+      await scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {}),
+      household,
+    ),
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    const { household, today } = await readersSide(deps, loaders, [bundle], given ?? {});
+    const side = await readersSide(deps, loaders, [{ bundle, servings: null }], given ?? {});
+    const { household, today } = valueOf(side);
     return valueOf(await runInSlices(deps, (work) => servingsTableInSlices(bundle, from, to, household, today, work)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),

@@ -1,12 +1,13 @@
 import type { Household } from "../../../domain/model/household.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";
+import type { AskedPortion, ofPortion } from "../../../domain/plan/check/check-asked.js";
 import type { FoodsToday } from "../../../domain/plan/review/foods-today.js";
+import { ok, type Result } from "../../../domain/problem.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
 import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import type { Deps } from "../../../services/deps.js";
 import type { KnownRules } from "../../../services/rules/find-rules.js";
-import { valueOf } from "../../errors.js";
 import type { Loaders } from "../../loaders.js";
 
 interface ReadersSide {
@@ -16,17 +17,21 @@ interface ReadersSide {
   readonly today: FoodsToday;
 }
 
-/** A household as plans are computed for it, with the rules and foods of today. */
+/** A household as plans are computed for it, with the rules and foods of today. Problems: those of `readReadersHousehold`. */
 export async function readersSide(
   deps: Deps,
   loaders: Loaders,
-  bundles: readonly PlanBundle[],
+  portions: readonly AskedPortion[],
   given: GivenHousehold,
-): Promise<ReadersSide> {
+  placed?: typeof ofPortion,
+): Promise<Result<ReadersSide>> {
+  const bundles = portions.map(({ bundle }) => bundle);
   const rules = await loaders.rulesToday();
-  const read = valueOf(await readReadersHousehold(given, bundles, rules.allergens.diets, loaders.readFoods, deps));
-  const household = await resolveRegion(read, bundles, rules, loaders.readPublishers);
-  return { household, rules, today: await loaders.today(bundles, household) };
+  const { diets } = rules.allergens;
+  const read = await readReadersHousehold(given, portions, diets, loaders.readFoods, deps, placed);
+  if (!read.ok) return read;
+  const household = await resolveRegion(read.value, bundles, rules, loaders.readPublishers);
+  return ok({ household, rules, today: await loaders.today(bundles, household) });
 }
 
 /** The same where no reader asks: the rules of today, where the plans hold. */

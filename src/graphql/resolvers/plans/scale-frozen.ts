@@ -1,4 +1,5 @@
 import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
+import { ok, type Result } from "../../../domain/problem.js";
 import { showFor } from "../../../exports/words/shown-amount.js";
 import { inStage } from "../../../services/answer-stage.js";
 import { guideStorage } from "../../../services/answers/guide-storage.js";
@@ -6,29 +7,30 @@ import type { GivenHousehold } from "../../../services/answers/read-household.js
 import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
 import type { Deps } from "../../../services/deps.js";
 import { runInSlices } from "../../../services/time-slices.js";
-import { valueOf } from "../../errors.js";
 import { frozenInLanguage, type FrozenPlan } from "../../frozen-plan.js";
 import type { Loaders } from "../../loaders.js";
 import type { ScaledPlanParent } from "../../parent-types.js";
 import { readersSide } from "./readers-side.js";
 
-/** A plan computed for one household. */
+/** A plan computed for one household. Problems: all that is wrong with what is asked. */
 export async function scaleFrozen(
   deps: Deps,
   loaders: Loaders,
   written: FrozenPlan,
   servings: number,
   given: GivenHousehold,
-): Promise<ScaledPlanParent> {
+): Promise<Result<ScaledPlanParent>> {
   const { bundle } = written;
-  const { household, rules, today } = await readersSide(deps, loaders, [bundle], given);
-  const scaled = valueOf(
-    await inStage(deps, "scale", () =>
-      // Many aliases get here at once, when what they all wait for has been read.
-      runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
-    ),
+  const side = await readersSide(deps, loaders, [{ bundle, servings }], given);
+  if (!side.ok) return side;
+  const { household, rules, today } = side.value;
+  const computed = await inStage(deps, "scale", () =>
+    // Many aliases get here at once, when what they all wait for has been read.
+    runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
   );
-  return {
+  if (!computed.ok) return computed;
+  const scaled = computed.value;
+  return ok({
     scaled,
     household,
     frozen: frozenInLanguage(written, household.locale),
@@ -37,7 +39,7 @@ export async function scaleFrozen(
     keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
     rules,
     nutrition: once(() => runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work))),
-  };
+  });
 }
 
 /** Computed when first asked for, and once. */

@@ -5,7 +5,6 @@ import { wholeDay, type DaySession } from "../../../domain/plan/session/split-se
 import { kitchenOf } from "../../../domain/plan/session/session-input.js";
 import { shopInSlices } from "../../../domain/plan/shop.js";
 import { allergensIn, cautionsIn, dietsIn } from "../../../exports/sentences/rules-in-language.js";
-import { warningText } from "../../../exports/sentences/warning-text.js";
 import { wordsFor } from "../../../exports/words/words-for.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import { prepSessionInSlices, prepSessionsInSlices } from "../../../services/answers/plan-prep-session.js";
@@ -18,18 +17,17 @@ import type {
   ScaledLineResolvers,
   ScaledMealResolvers,
   ScaledPlanResolvers,
-  WarningResolvers,
 } from "../../generated/resolver-types.js";
 import type {
   ScaledComponentParent,
   ScaledLineParent,
   ScaledMealParent,
   ScaledPlanParent,
-  WarningParent,
 } from "../../parent-types.js";
 import { guidanceInPlan } from "./storage-guidance.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentOf, componentParent, factsOf, foodOf, mealParent } from "../make-parents.js";
+import { shownWarnings } from "./warning.js";
 import { languagesOf } from "../../../exports/words/languages-of.js";
 
 /** A session with the meals it is late for. */
@@ -95,10 +93,14 @@ export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPla
     return cautionsIn(cautions, wordsFor(show.locale)).map((caution) => ({ ...caution, frozen }));
   },
   // Whose rules all of it goes by comes first.
-  warnings: async ({ scaled, keeping, show: { locale } }) =>
-    [...scaled.warnings, ...(await keeping()).warnings]
-      .toSorted((a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"))
-      .map((warning) => ({ ...warning, locale })),
+  warnings: async ({ scaled, keeping, show }) =>
+    shownWarnings(
+      [...scaled.warnings, ...(await keeping()).warnings].toSorted(
+        (a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"),
+      ),
+      [scaled.bundle],
+      show,
+    ),
 };
 
 export const scaledMealResolvers: FieldsToResolve<ScaledMealResolvers, ScaledMealParent> = {
@@ -142,9 +144,4 @@ export const scaledLineResolvers: FieldsToResolve<ScaledLineResolvers, ScaledLin
   swapped: ({ scaled: { item, line } }) =>
     item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
   amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),
-};
-
-export const warningResolvers: FieldsToResolve<WarningResolvers, WarningParent> = {
-  message: (warning) => warningText(warning, wordsFor(warning.locale)),
-  path: (warning) => warning.path.map(String),
 };

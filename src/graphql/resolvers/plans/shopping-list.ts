@@ -12,6 +12,7 @@ import type {
 import type { PackCountParent, ShoppingLineParent, ShoppingListParent, UseParent } from "../../parent-types.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
+import { shownWarnings } from "./warning.js";
 
 const noFacts = { densities: [], measures: [] };
 
@@ -26,7 +27,12 @@ export const shoppingListResolvers: FieldsToResolve<ShoppingListResolvers, Shopp
     return names.map((name) => ({ name, lines: lines.filter(({ line }) => line.food.aisle === name) }));
   },
   cost: ({ list }) => list.cost,
-  warnings: ({ list, show: { locale } }) => list.warnings.map((warning) => ({ ...warning, locale })),
+  warnings: ({ list, show, plans }) =>
+    shownWarnings(
+      list.warnings,
+      plans.map(({ bundle }) => bundle),
+      show,
+    ),
 };
 
 export const shoppingLineResolvers: FieldsToResolve<ShoppingLineResolvers, ShoppingLineParent> = {
