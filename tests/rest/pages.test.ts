@@ -336,8 +336,8 @@ describeOnBothDatabases("pages", (open) => {
       ].filter((group) => group.names.length > 0),
     );
     const wrong = await get(`${path}/card?servings=none`);
-    expect([wrong.status, wrong.headers["access-control-allow-origin"]]).toEqual([422, "*"]);
-    expect((wrong.body as { problems: readonly string[] }).problems).toHaveLength(1);
+    expect([wrong.status, wrong.headers["access-control-allow-origin"]]).toEqual([400, "*"]);
+    expect(wrong.body).toMatchObject({ status: 400, problems: [{ path: ["servings"], where: "servings" }] });
     expect((await get("/p/nobody/nothing/card")).status).toBe(404);
   });
 

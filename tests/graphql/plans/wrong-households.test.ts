@@ -61,7 +61,7 @@ describeOnEmbedded("wrong households over a page", (open) => {
           for (const { text } of found) expect(text).not.toBe("");
         });
     }
-  });
+  }, 240_000);
 });
 
 describeOnBothDatabases("wrong households", (open) => {

@@ -81,9 +81,9 @@ describeOnBothDatabases("a plan that is taken back", (open) => {
     expect(german.text).toMatch(/1\. März 2026.*<span lang="en-GB">The soak is &lt;too&gt; short/);
     expect(german.text).toContain('<span lang="en-GB">Beans, 2</span>');
     const card = await get(`/p/${publisher}/gone/card`);
-    expect([card.status, card.body]).toEqual([
+    expect([card.status, card.body.problems]).toMatchObject([
       410,
-      { problems: [`The author withdrew “Beans, 2” on 1 March 2026. The reason given: ${reason}`] },
+      [{ code: "WITHDRAWN", text: `The author withdrew “Beans, 2” on 1 March 2026. The reason given: ${reason}` }],
     ]);
     expect((await get("/problems/withdrawn")).status).toBe(200);
   });
