@@ -103,6 +103,7 @@ const config = {
           Use: "../parent-types.js#UseParent",
           Webhook: "../parent-types.js#WebhookParent",
           WebhookDelivery: "../parent-types.js#WebhookDeliveryParent",
+          PlanTexts: "../parent-types.js#PlanTextsParent",
           WrittenText: "../parent-types.js#WrittenTextParent",
           Warning: "../parent-types.js#WarningParent",
         },

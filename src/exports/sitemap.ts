@@ -4,17 +4,25 @@ import { markupText } from "./document/markup-text.js";
 interface SitemapEntry {
   readonly address: string;
   readonly changed: Date | null;
+  /** The same in other languages, and in its own; left out: there is no other. */
+  readonly languages?: readonly { readonly language: string; readonly address: string }[];
 }
 
 const namespace = "http://www.sitemaps.org/schemas/sitemap/0.9";
 
 function document(root: "urlset" | "sitemapindex", child: "url" | "sitemap", entries: readonly SitemapEntry[]): string {
   const lines = entries.map(
-    ({ address, changed }) =>
-      `<${child}><loc>${markupText(address)}</loc>${changed === null ? "" : `<lastmod>${changed.toISOString()}</lastmod>`}</${child}>\n`,
+    ({ address, changed, languages = [] }) =>
+      `<${child}><loc>${markupText(address)}</loc>${changed === null ? "" : `<lastmod>${changed.toISOString()}</lastmod>`}${languages.map(otherLanguage).join("")}</${child}>\n`,
   );
-  return `<?xml version="1.0" encoding="UTF-8"?>\n<${root} xmlns="${namespace}">\n${lines.join("")}</${root}>\n`;
+  const links = entries.some(({ languages = [] }) => languages.length > 0) ? ` xmlns:xhtml="${xhtml}"` : "";
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<${root} xmlns="${namespace}"${links}>\n${lines.join("")}</${root}>\n`;
 }
+
+const xhtml = "http://www.w3.org/1999/xhtml";
+
+const otherLanguage = ({ language, address }: { readonly language: string; readonly address: string }): string =>
+  `<xhtml:link rel="alternate" hreflang="${markupText(language)}" href="${markupText(address)}"/>`;
 
 /** A sitemap after the protocol of sitemaps.org. */
 export const sitemap = (entries: readonly SitemapEntry[]): string => document("urlset", "url", entries);

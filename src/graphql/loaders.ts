@@ -1,6 +1,7 @@
 import { utcDay } from "../domain/utc-day.js";
 import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
+import { titlesOfPlan, type TranslatedTitle } from "../domain/plan/translate/in-language.js";
 import type { Food } from "../domain/model/food.js";
 import type {
   Deps,
@@ -10,6 +11,7 @@ import type {
   RevisionRef,
   RevisionSummary,
   RuleSetSummary,
+  TitleAsked,
 } from "../services/deps.js";
 import type { Household } from "../domain/model/household.js";
 import type { FoodsToday } from "../domain/plan/review/foods-today.js";
@@ -56,6 +58,8 @@ export interface Loaders {
   readonly ruleSets: DataLoader<string, RuleSetSummary | null>;
   /** The document of a revision that was found; it is a fault if the document is gone. */
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
+  /** What a revision is called in a language that it was translated into. */
+  titleIn(published: RevisionSummary, language: string): Promise<TranslatedTitle | null>;
   /** From now on that revision is found, which no database has: a draft as it would be published. */
   hold(plan: FrozenPlan): void;
 }
@@ -72,6 +76,10 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const readRules: RuleReader = async (date) => (await rules.load(date)).safety;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   const publishers = new DataLoader<string, Publisher | null>((slugs) => findPublishers(deps, slugs));
+  const titles = new DataLoader<TitleAsked, TranslatedTitle | null, string>(
+    (asked) => deps.data.revisions.titles(asked),
+    { cacheKeyFn: ({ id, language }) => `${id} ${language}` },
+  );
   const plansById = new DataLoader<string, RevisionSummary | null>((ids) => findPlansById(deps, ids));
   return {
     publishers,
@@ -109,6 +117,12 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
         readSynonyms: (slugs) => synonyms.load(slugs),
         readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
+    // A draft is in no table.
+    titleIn: async (published, language) => {
+      const held = frozen.get(published.id);
+      if (held === undefined) return titles.load({ id: published.id, language });
+      return titlesOfPlan((await held).bundle).get(language) ?? null;
+    },
     hold: (plan) => void frozen.set(plan.published.id, Promise.resolve(plan)),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));

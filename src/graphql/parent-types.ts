@@ -29,6 +29,7 @@ import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-sess
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
+import type { ShownTitle } from "../services/plans/titles-in-language.js";
 import type { SavedDraft } from "../services/drafts/save-documents.js";
 import type { KnownRules } from "../services/rules/find-rules.js";
 import type { stateNutrition } from "../services/answers/state-contents.js";
@@ -40,6 +41,8 @@ import type { Problem, Warning } from "../domain/problem.js";
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
 export type PublisherParent = Publisher;
 export type PlanParent = RevisionSummary;
+/** `language`: that of the reader which it was translated into; null: none. */
+export type PlanTextsParent = ShownTitle & { readonly plan: PlanParent; readonly into: string | null };
 /** A picture that was handed in, of a publisher by its slug. */
 export type ImageParent = Image & { readonly stored: StoredImage; readonly publisher: string };
 export type AmountParent = ShownAmount;

@@ -16,6 +16,7 @@ import type {
   RunState,
 } from "./imports/import-data.js";
 import type { ImageData } from "./images/image-data.js";
+import type { TranslatedTitle } from "../domain/plan/translate/in-language.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { Author } from "./access/author.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
@@ -75,6 +76,14 @@ export interface RevisionSummary {
   readonly checksum: string;
   /** Id of the rule set it was checked against; null: published before sets were kept. */
   readonly ruleSet: string | null;
+  /** BCP 47 tags of the languages that its plan was translated into. */
+  readonly translatedInto: readonly string[];
+}
+
+/** A revision, and one of the languages it was translated into. */
+export interface TitleAsked {
+  readonly id: string;
+  readonly language: string;
 }
 
 /** The columns of a rule set beside its content. */
@@ -440,6 +449,8 @@ export interface Data {
     summariesByIds: Batched<string, RevisionSummary>;
     /** Frozen documents by revision id. */
     bundles: Batched<string, PlanBundle>;
+    /** What plans are called in other languages, without their documents. */
+    titles: Batched<TitleAsked, TranslatedTitle>;
     /**
      * Every revision, withdrawn ones too, in the order of its id: the checksum stored with it, and one computed from the
      * stored document now. `after` is an id or null for the start.

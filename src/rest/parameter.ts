@@ -34,6 +34,14 @@ export const inQuery = (
   more: Partial<Pick<Parameter, "repeats" | "required" | "example">> = {},
 ): Parameter => ({ name, in: "query", description, schema, required: false, repeats: false, ...more });
 
+/** Of lists of plans. */
+export const titleLocale = inQuery(
+  "locale",
+  "BCP 47 tag of the language that plans are to be titled in, where they are translated into it. Default: as each was written.",
+  z.string().max(60),
+  { example: "de-AT" },
+);
+
 /** What was asked in an address: values by name. What is left blank, as forms leave it, is not asked. */
 export type Query = ReadonlyMap<string, readonly string[]>;
 

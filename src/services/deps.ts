@@ -33,6 +33,7 @@ export type {
   WithdrawThen,
   RevisionReview,
   RevisionSummary,
+  TitleAsked,
   Webhook,
   WebhookDelivery,
   WebhookKind,

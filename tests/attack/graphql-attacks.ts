@@ -141,6 +141,10 @@ function wholeDocuments(target: Target): readonly AttackRequest[] {
       `{ foods(first: ${String(first)}) { edges { node { slug names { __typename } } } } }`,
     ),
   ]);
+  const titles = graphql(
+    "a hundred plans in 40 languages each",
+    `{ plans(first: 100) { edges { node { ${times(40, (at) => `t${String(at)}: texts(locale: "${around(["de", "fr", "zh-Hant", "es"], at)}") { title summary }`)} } } } }`,
+  );
   const cursors = ["x", "eyJ9", "A".repeat(20_000), Buffer.from("[[[[1]]]]").toString("base64url"), "\u0000"].map(
     (after) =>
       graphql("a cursor that is none", "query ($a: String) { plans(first: 10, after: $a) { edges { cursor } } }", {
@@ -188,5 +192,5 @@ function wholeDocuments(target: Target): readonly AttackRequest[] {
       { a: side },
     ),
   );
-  return [...wide, ...pages, ...cursors, ...words, ...variables, ...hostile, ...regions, ...locales, ...pans];
+  return [...wide, ...pages, titles, ...cursors, ...words, ...variables, ...hostile, ...regions, ...locales, ...pans];
 }

@@ -24,6 +24,8 @@ interface Words {
   readonly meals: readonly [string, string];
   readonly warm: string;
   readonly toss: string;
+  /** Said above a translation that is commented out. */
+  readonly translate: string;
 }
 
 const words: Readonly<Record<StarterLanguage, Words>> = {
@@ -47,6 +49,7 @@ const words: Readonly<Record<StarterLanguage, Words>> = {
     meals: ["Warm barley with carrots", "Barley salad"],
     warm: "Warm the barley and stir in the carrots and the oil.",
     toss: "Turn everything together.",
+    translate: "In a second language too? Take the # off the lines below; what you leave out is shown as written above",
   },
   de: {
     head: "Dein erster Plan: eine Komponente, am Sonntag vorgekocht, und zwei Mahlzeiten daraus. Prüfe ihn mit: prepwright check --explain plan.yaml",
@@ -68,6 +71,8 @@ const words: Readonly<Record<StarterLanguage, Words>> = {
     meals: ["Warme Graupen mit Karotten", "Graupensalat"],
     warm: "Die Graupen erwärmen, Karotten und Öl unterrühren.",
     toss: "Alles mischen.",
+    translate:
+      "Auch in einer zweiten Sprache? Nimm das # vor den Zeilen weg; was du auslässt, erscheint wie oben geschrieben",
   },
   fr: {
     head: "Votre premier plan : une préparation faite le dimanche, et deux repas avec. Vérifiez-le par : prepwright check --explain plan.yaml",
@@ -89,6 +94,8 @@ const words: Readonly<Record<StarterLanguage, Words>> = {
     meals: ["Orge chaud aux carottes", "Salade d'orge"],
     warm: "Réchauffer l'orge, ajouter les carottes et l'huile.",
     toss: "Mélanger le tout.",
+    translate:
+      "Aussi dans une deuxième langue ? Enlevez le # des lignes suivantes ; ce qui manque s'affiche comme écrit plus haut",
   },
   es: {
     head: "Su primer plan: una preparación hecha el domingo y dos comidas con ella. Compruébelo con: prepwright check --explain plan.yaml",
@@ -110,6 +117,8 @@ const words: Readonly<Record<StarterLanguage, Words>> = {
     meals: ["Cebada caliente con zanahorias", "Ensalada de cebada"],
     warm: "Calentar la cebada y mezclar con las zanahorias y el aceite.",
     toss: "Mezclar todo.",
+    translate:
+      "¿También en otro idioma? Quite el # de las líneas siguientes; lo que falte se muestra como está escrito arriba",
   },
   pl: {
     head: "Pierwszy plan: jedna rzecz ugotowana w niedzielę i dwa posiłki z niej. Sprawdź go: prepwright check --explain plan.yaml",
@@ -131,6 +140,7 @@ const words: Readonly<Record<StarterLanguage, Words>> = {
     meals: ["Ciepła kasza z marchewką", "Sałatka z kaszy"],
     warm: "Podgrzać kaszę, wmieszać marchewkę i oliwę.",
     toss: "Wymieszać wszystko.",
+    translate: "Także w drugim języku? Usuń znak # z poniższych wierszy; czego brakuje, pokazuje się tak jak wyżej",
   },
 };
 
@@ -146,6 +156,7 @@ interface FirstWeek {
 /** A plan of two meals and the component they share, as a document to start from, its remarks in the writer's language. */
 export function starterPlan({ language, locale, measures, region, publisher }: FirstWeek): string {
   const say = words[language];
+  const second = language === "en" ? "de" : "en";
   const isPounds = measures === "US_CUSTOMARY";
   const [barley, water, weight, portion, carrots] = isPounds
     ? ["10 oz", "2 us quart", "2 lb", "14 oz", "1/2 lb"]
@@ -196,5 +207,12 @@ meals:
       - ${say.carrots(carrots)}
       - ${say.salt}
     steps: [{ do: "${say.toss}", time: 10 min }]
+# ${say.translate}
+# ---
+# kind: translation
+# plan: first-plan
+# language: ${second}
+# title: "${words[second].plan}"
+# meals: { first: { title: "${words[second].meals[0]}" } }
 `;
 }

@@ -29,9 +29,9 @@ export interface Translation {
 export const translationSlug = ({ of, language }: Pick<Translation, "of" | "language">): string =>
   `${language.toLowerCase()}-${of.kind.toLowerCase()}-${of.slug}`;
 
-/** What it calls the thing that it translates; null: it leaves that as it is. */
-export const translatedTitle = ({ texts }: Pick<Translation, "texts">): string | null =>
-  texts.find(({ path }) => path.length === 1 && path[0] === "title")?.text ?? null;
+/** What stands for the text of a key such as `title`; null: it leaves that as it is. */
+export const translatedText = ({ texts }: Pick<Translation, "texts">, key: string): string | null =>
+  texts.find(({ path }) => path.length === 1 && path[0] === key)?.text ?? null;
 
 /** Script and region are lazy: `plan` has as many letters as a script. */
 const slugForm = /^[a-z]{2,3}(?:-[a-z]{4})??(?:-(?:[a-z]{2}|\d{3}))??-(plan|component)-(.+)$/;

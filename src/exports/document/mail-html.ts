@@ -7,6 +7,8 @@ import { imagePath } from "../image-address.js";
 import { markupText } from "./markup-text.js";
 import { planDocumentInSlices } from "./plan-document.js";
 import { renderHtmlInSlices, type HtmlElement, type HtmlSkin } from "./render-html.js";
+import { isOf } from "../words/languages-of.js";
+import { wordsFor } from "../words/words-for.js";
 import { writingDirection } from "../words/writing-direction.js";
 
 /** No colours of paper or ink: mail programs choose them, by day and by night. Grey lines show on both. */
@@ -57,11 +59,12 @@ export function* mailHtmlInSlices(
   pictures: PictureOrigin = null,
 ): InSlices<string> {
   const { plan } = answer.scaled.bundle;
+  const words = wordsFor(answer.reader.locale);
   const direction = writingDirection(plan.locale);
   const blocks = yield* planDocumentInSlices(answer, addresses, changeNote);
   const drawn = yield* renderHtmlInSlices(blocks, skinOf(direction));
   return `<!doctype html>
-<html lang="${markupText(plan.locale)}" dir="${direction}">
+<html lang="${markupText(isOf(plan.locale, words.language) ? plan.locale : words.language)}" dir="${direction}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

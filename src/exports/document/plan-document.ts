@@ -33,9 +33,9 @@ export function* planDocumentInSlices(
   const { words } = book;
   const region = regionLine(answer, words);
   const blocks = [
-    heading(1, plan.title),
-    ...(plan.summary === null ? [] : [paragraph([text(plan.summary)])]),
-    ...introductionBlocks(plan),
+    heading(1, plan.title, book.languageOf(plan.title)),
+    ...(plan.summary === null ? [] : [paragraph([text(plan.summary, book.languageOf(plan.summary))])]),
+    ...introductionBlocks(plan, book),
     paragraph([text(`${words.forServings({ count: scaled.servings })}.`)]),
     ...(region === null ? [] : [paragraph([strong(region)])]),
     ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
@@ -52,7 +52,7 @@ export function* planDocumentInSlices(
     () => nutritionSection(answer, book),
     () => cautionsSection(answer, book),
     () => warningsSection([...scaled.warnings, ...list.warnings, ...besideRegion(storage.warnings)], words, book),
-    () => closingBlocks(plan, words),
+    () => closingBlocks(plan, book),
     () => attributionSection(answer, addresses, book),
   ]) {
     yield;

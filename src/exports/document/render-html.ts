@@ -36,7 +36,7 @@ function blockHtml(block: Block, skin: HtmlSkin): string {
   switch (block.kind) {
     case "HEADING": {
       const element = `h${Math.min(4, block.level + skin.headingsBelow)}` as "h1" | "h2" | "h3" | "h4";
-      return `<${element}${attributes(element)}>${markupText(block.text)}</${element}>`;
+      return `<${element}${languageOf(block)}${attributes(element)}>${markupText(block.text)}</${element}>`;
     }
     case "PARAGRAPH":
       return `<p${attributes("p")}>${linesHtml(block.lines, skin)}</p>`;
@@ -51,9 +51,14 @@ function blockHtml(block: Block, skin: HtmlSkin): string {
     case "TABLE":
       return tableHtml(block, skin);
     case "WRITTEN":
-      return writtenHtml(block.blocks, attributes);
+      return writtenHtml(block.blocks, (element) =>
+        element === "a" ? attributes(element) : languageOf(block) + attributes(element),
+      );
   }
 }
+
+const languageOf = ({ language }: { readonly language?: string }): string =>
+  language === undefined ? "" : ` lang="${markupText(language)}"`;
 
 function tableHtml({ head, rows }: Extract<Block, { kind: "TABLE" }>, skin: HtmlSkin): string {
   const { attributes } = skin;
@@ -72,9 +77,9 @@ function inlineHtml(inline: Inline, { attributes }: HtmlSkin): string {
   const said = markupText(inline.text);
   switch (inline.kind) {
     case "TEXT":
-      return said;
+      return inline.language === undefined ? said : `<span${languageOf(inline)}>${said}</span>`;
     case "STRONG":
-      return `<strong>${said}</strong>`;
+      return `<strong${languageOf(inline)}>${said}</strong>`;
     case "ASIDE":
       return `<em${attributes("em")}>${said}</em>`;
     case "LINK":

@@ -13,7 +13,12 @@ import { writtenHtml } from "../document/written-html.js";
 import { markupText } from "../document/markup-text.js";
 import { wordsFor } from "../words/words-for.js";
 
-const element = (name: string, text: string): string => `<${name}>${markupText(oneLine(text))}</${name}>`;
+/** `language` null: that of what is around it. */
+const element = (name: string, text: string, language: string | null = null): string =>
+  `<${name}${languageMark(language)}>${markupText(oneLine(text))}</${name}>`;
+
+const languageMark = (language: string | null): string =>
+  language === null ? "" : ` xml:lang="${markupText(language)}"`;
 
 const link = (rel: string, type: string, address: string): string =>
   `<link rel="${rel}" type="${type}" href="${markupText(address)}"/>`;
@@ -57,20 +62,27 @@ function tombstone(entry: WithdrawnEntry): string {
 
 function entryLines(entry: FeedEntry): readonly string[] {
   const texts = entryTexts(entry, wordsFor(entry.locale).changed);
+  const { otherLanguage = () => null, introduction = null, summary } = entry;
   return [
     `<entry xml:lang="${markupText(entry.locale)}">`,
     element("id", entryId(entry)),
-    element("title", entry.title),
+    element("title", entry.title, otherLanguage(entry.title)),
     element("published", feedTime(entry.firstPublishedAt)),
     element("updated", feedTime(entry.publishedAt)),
     link("alternate", "text/html", entry.address),
     ...(entry.image ? [link("enclosure", entry.image.type, entry.image.url)] : []),
     authorOf(entry.author),
-    ...(texts.length === 0 ? [] : [`<summary type="text">${markupText(texts.map(oneLine).join(" "))}</summary>`]),
-    ...(entry.tags ?? []).map((tag) => `<category term="${markupText(oneLine(tag))}"/>`),
-    ...(entry.introduction === null || entry.introduction === undefined
+    ...(texts.length === 0
       ? []
-      : [`<content type="html">${markupText(writtenHtml(writtenBlocks(entry.introduction)))}</content>`]),
+      : [
+          `<summary type="text"${languageMark(summary === null ? null : otherLanguage(summary))}>${markupText(texts.map(oneLine).join(" "))}</summary>`,
+        ]),
+    ...(entry.tags ?? []).map((tag) => `<category term="${markupText(oneLine(tag))}"/>`),
+    ...(introduction === null
+      ? []
+      : [
+          `<content type="html"${languageMark(otherLanguage(introduction))}>${markupText(writtenHtml(writtenBlocks(introduction)))}</content>`,
+        ]),
     `</entry>`,
   ];
 }

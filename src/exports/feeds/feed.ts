@@ -17,8 +17,10 @@ export interface FeedEntry {
   readonly tags?: readonly string[];
   /** The moving address: the newest revision. */
   readonly address: string;
-  /** BCP 47. */
+  /** BCP 47 tag of the language that it is shown in. */
   readonly locale: string;
+  /** BCP 47 tag of the language of one of its texts that is in another; null: it is in that of the entry. Left out: all are. */
+  readonly otherLanguage?: (text: string) => string | null;
   readonly author: FeedAuthor;
   readonly firstPublishedAt: Date;
   /** When the newest revision was published. */
@@ -48,6 +50,7 @@ export interface Feed {
   readonly self: string;
   /** The page of older entries; null: there is none. */
   readonly next: string | null;
+  /** BCP 47 tag of its words. */
   readonly locale: string;
   /** null: entries of several publishers. */
   readonly author: FeedAuthor | null;

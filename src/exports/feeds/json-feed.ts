@@ -29,6 +29,7 @@ function itemOf(entry: FeedEntry) {
     tags = [],
     address,
     locale,
+    otherLanguage = () => null,
     author,
     firstPublishedAt,
     publishedAt,
@@ -48,6 +49,6 @@ function itemOf(entry: FeedEntry) {
     date_published: feedTime(firstPublishedAt),
     date_modified: feedTime(publishedAt),
     authors: [authorOf(author)],
-    language: locale,
+    language: otherLanguage(title) ?? locale,
   };
 }

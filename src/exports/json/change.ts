@@ -17,7 +17,8 @@ const changeSchema = named(
       .object({
         publisher: slug("Slug of its publisher."),
         slug: slug("Slug of the plan."),
-        title: text("Its title in that revision."),
+        title: text("Its title in that revision, in the language asked for where it was translated."),
+        language: text("BCP 47 tag of the language of the title.", 60),
         revision: z.number().int().min(1),
         changeNote: text("What the revision changed, in its publisher's words.").nullable(),
         withdrawnBecause: text("Why it was withdrawn, in its publisher's words.").nullable(),

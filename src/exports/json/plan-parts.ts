@@ -31,7 +31,9 @@ export const planSummarySchema = named(
   z.object({
     publisher: slug("Slug of its publisher."),
     slug: slug("Short name used in addresses."),
-    title: text("Title."),
+    title: text("Title, in the language asked for where it was translated."),
+    language: text("BCP 47 tag of the language of the title.", 60),
+    languages: list(text("BCP 47 tag.", 60), "The languages it can be read in: its own first."),
     revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
     serves: z.number().describe("How many people it is written for."),
     locale: text("BCP 47 tag of the language it is written in.", 60),
@@ -50,12 +52,16 @@ interface Summary {
   readonly locale: string;
   readonly publishedAt: Date;
   readonly checksum: string;
+  readonly translatedInto: readonly string[];
+  readonly shown: { readonly title: string; readonly language: string };
 }
 
 export const planSummaryJson = (plan: Summary, address: string): Json<typeof planSummarySchema> => ({
   publisher: plan.publisher,
   slug: plan.slug,
-  title: plan.title,
+  title: plan.shown.title,
+  language: plan.shown.language,
+  languages: [plan.locale, ...plan.translatedInto],
   revision: plan.revision,
   serves: plan.serves,
   locale: plan.locale,

@@ -23,11 +23,14 @@ interface Way {
   readonly text: Content;
   /** Of the link or the button. */
   readonly kind?: string;
+  /** BCP 47 tag of the language of its words and of where it leads; left out: that of the page. */
+  readonly language?: string;
 }
 
 /** Leads to another page with the same question: a link, or where that would put diets into an address, a button. */
-export function wayTo({ path, form, text, kind = "" }: Way): Content {
-  const look = attributes({ class: kind === "" ? null : kind });
-  if (!isPrivate(form)) return markup`<a${look} href="${path}${formQuery(form)}">${text}</a>`;
+export function wayTo({ path, form, text, kind = "", language }: Way): Content {
+  const look = attributes({ class: kind === "" ? null : kind, lang: language ?? null });
+  if (!isPrivate(form))
+    return markup`<a${look}${attributes({ hreflang: language ?? null })} href="${path}${formQuery(form)}">${text}</a>`;
   return markup`<form class="way" method="post" action="${path}">${hiddenFields(form)}<button type="submit"${look}>${text}</button></form>`;
 }

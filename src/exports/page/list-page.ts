@@ -1,3 +1,4 @@
+import { languagesPart } from "./parts/languages-part.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
@@ -111,7 +112,8 @@ ${
   warnings.length > 0 &&
   markup`<section class="mind">${folded(words.worthKnowing, markup`<ul class="notes">${warnings.map((text) => markup`<li>${text}</li>`)}</ul>`)}</section>`
 }
-<p class="quiet kept">${words.ticksKept} ${words.offline}</p>`,
+<p class="quiet kept">${words.ticksKept} ${words.offline}</p>
+${!several && languagesPart({ bundle: first.bundle, path: listPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug }, links), form: first.form, words: book.words })}`,
   });
 }
 

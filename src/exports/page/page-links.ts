@@ -32,6 +32,10 @@ export function planPath({ publisher, slug }: Named, links?: PageLinks): string 
 
 export const listPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/list`;
 
+/** What follows the address of a page for it to be in a language; null: whatever its reader's is. */
+export const localeQuery = (locale: string | null): string =>
+  locale === null ? "" : `?locale=${encodeURIComponent(locale)}`;
+
 /** Step by step, for the kitchen. */
 export const cookPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/cook`;
 

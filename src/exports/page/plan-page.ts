@@ -21,6 +21,7 @@ import { formFaults } from "./form/form-faults.js";
 import { between, jsonData, markup, type Content } from "./markup.js";
 import { mealsPartInSlices } from "./parts/meals-part.js";
 import { picturePart } from "./parts/picture-part.js";
+import { languagesPart } from "./parts/languages-part.js";
 import { nutritionPart } from "./parts/nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
 import {
@@ -115,6 +116,7 @@ ${answer !== null && markup`<div class="ways">${ways()}</div>`}
 ${plan.introduction !== undefined && folded(words.aboutThisPlan, introductionMarkup(plan, book))}
 </header>
 ${parts}
+${languagesPart({ bundle, path: action, form, words: book.words })}
 ${answer !== null && markup`<div class="rail"><nav class="bar" aria-label="${words.shortcuts}">${ways()}</nav></div>`}`,
   });
 

@@ -45,6 +45,10 @@ export function lineWords(scaled: ScaledLine, book: NameBook): LineWords {
   return { ...(each === null ? said : withEach(said, words.each({ weight: each }))), details, mark: line.mark };
 }
 
+/** BCP 47 tag of the language of the name of what a line takes, where it is another than that of the fixed words; else null. */
+export const itemLanguage = ({ item }: ScaledLine, book: NameBook): string | null =>
+  item.kind === "COMPONENT" ? book.languageOf(book.component(item.component)) : book.foodLanguage(item.food);
+
 /** "8 potatoes (6 oz each)" */
 const withEach = ({ amount, name }: Pick<LineWords, "amount" | "name">, each: string) =>
   name === null ? { amount: `${amount ?? ""} (${each})`, name } : { amount, name: `${name} (${each})` };

@@ -16,7 +16,7 @@ import { feedResolvers, importRunResolvers } from "./import.js";
 import { imageResolvers } from "./image.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
 import { mealResolvers } from "./plans/meal.js";
-import { findingResolvers, planResolvers } from "./plans/plan.js";
+import { findingResolvers, planResolvers, planTextsResolvers } from "./plans/plan.js";
 import { mutationResolvers } from "./mutation.js";
 import { problemResolvers } from "./problem.js";
 import { publisherResolvers } from "./publisher.js";
@@ -99,6 +99,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Pack: packResolvers,
   PackCount: packCountResolvers,
   Plan: planResolvers,
+  PlanTexts: planTextsResolvers,
   LateMeal: lateMealResolvers,
   PreviewLink: previewLinkResolvers,
   ScheduledChange: scheduledChangeResolvers,

@@ -8,6 +8,7 @@ import { Prisma } from "../generated/client.js";
 import { addChange } from "../plans/changes.js";
 import { linkRevision } from "../plans/link-revision.js";
 import { lockPlan } from "../plans/lock-plan.js";
+import { titleColumns, titleValues } from "../plans/revision-summary.js";
 import { canonicalJson } from "../sql/canonical-json.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 import { isStorable, storable } from "../sql/storable-text.js";
@@ -168,12 +169,12 @@ async function addRevision(db: Db, publisher: string, given: ArchivedRevision, d
   await db.$executeRaw`
     INSERT INTO revisions
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, withdrawn_at, withdrawn_because, change_note,
-       checksum, format, document, rule_set_id, meaning, publisher_region, publisher_currency)
+       checksum, format, document, rule_set_id, meaning, ${titleColumns}, publisher_region, publisher_currency)
     VALUES (${owner}::uuid, ${id}::uuid, ${planId}::uuid, ${revision.revision}::int, ${title}, ${serves}::int, ${locale},
       ${publishedAt.toISOString()}::timestamptz, ${withdrawnAt?.toISOString() ?? null}::timestamptz,
       ${revision.withdrawnBecause}, ${revision.changeNote}, ${revision.checksum}, ${revision.format}::int,
       ${canonicalJson(document)}::jsonb, (SELECT id FROM rule_sets WHERE code = ${revision.ruleSet}::text),
-      ${revision.meaning}::int, ${revision.publisherRegion}, ${revision.publisherCurrency})`;
+      ${revision.meaning}::int, ${titleValues(document)}, ${revision.publisherRegion}, ${revision.publisherCurrency})`;
   await linkRevision(db, document, { publisherId: owner, revisionId: id, publishedAt });
   const kind = revision.changeNote === null ? "PLAN_PUBLISHED" : "PLAN_CORRECTED";
   await addChange(db, { publisherId: owner, revisionId: id, kind, at: publishedAt });

@@ -7,7 +7,7 @@ import type { ReplicaWatch } from "./watch-replicas.js";
 const routed = {
   publishers: ["bySlugs", "byIds"],
   foods: ["bySlugs", "byIds", "idsBySlugs", "page", "measures", "names", "synonyms"],
-  revisions: ["ofPlan", "summaries", "summariesByIds", "bundles", "holdingComponents", "page"],
+  revisions: ["ofPlan", "summaries", "summariesByIds", "bundles", "titles", "holdingComponents", "page"],
   ruleSets: ["inForce", "all", "byIds", "contents"],
   changes: ["page"],
   catalogue: ["byNumbers", "page"],

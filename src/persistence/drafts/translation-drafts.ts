@@ -1,5 +1,5 @@
 import {
-  translatedTitle,
+  translatedText,
   translationSlug,
   type TranslatedThing,
   type Translation,
@@ -60,7 +60,7 @@ async function saveDraft(
 ): Promise<number> {
   const slug = translationSlug(translation);
   const key = { publisherId: await publisherId(db, publisher), slug };
-  const title = translatedTitle(translation) ?? slug;
+  const title = translatedText(translation, "title") ?? slug;
   const columns = { ofSlug: translation.of.slug, title, value: toJson(translation), ...documentColumns(writing) };
   return saveOneRow(db, db.translationDraft, "TRANSLATION", key, columns, expected);
 }

@@ -1,12 +1,13 @@
 import { randomUUID } from "node:crypto";
 import type { PlanBundle } from "../../domain/model/plan.js";
+import { titlesOfPlan } from "../../domain/plan/translate/in-language.js";
 import { addChange } from "./changes.js";
 import { canonicalJson, checksumOfText } from "../sql/canonical-json.js";
 import type { OwnedSlug, RevisionSummary, WithdrawThen } from "../data.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
 import { linkRevision } from "./link-revision.js";
 import { lockPlan, type LockedPlan } from "./lock-plan.js";
-import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
+import { joinPlan, summaryColumns, summaryOf, titleColumns, titleValues } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
 
 /** How plans are computed since 0.1.0, which left this out: by what is eaten, and steps grow unless their writer says otherwise. */
@@ -34,10 +35,10 @@ export async function publishRevision(
   await db.$executeRaw`
     INSERT INTO revisions
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
-       rule_set_id, meaning, publisher_region, publisher_currency)
+       rule_set_id, meaning, ${titleColumns}, publisher_region, publisher_currency)
     SELECT ${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}::int, ${title}, ${serves}::int, ${locale},
       ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${text}::jsonb,
-      ${ruleSet}::uuid, ${meaning}::int, region, currency
+      ${ruleSet}::uuid, ${meaning}::int, ${titleValues(document)}, region, currency
     FROM publishers WHERE id = ${publisherId}::uuid`;
   await linkRevision(db, document, { publisherId, revisionId: id, publishedAt });
   await setNewest(db, plan, { id, publishedAt, revision });
@@ -57,6 +58,7 @@ export async function publishRevision(
     changeNote,
     checksum,
     ruleSet,
+    translatedInto: [...titlesOfPlan(document).keys()],
   };
   return { summary, created: true };
 }

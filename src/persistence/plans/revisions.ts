@@ -8,7 +8,7 @@ import { inOrder, isId } from "../sql/keys.js";
 import { publishRevision, withdrawRevision } from "./publish-revision.js";
 import { revisionsOfPlan } from "./revisions-of-plan.js";
 import { revisionPage } from "./revision-page.js";
-import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
+import { joinPlan, summaryColumns, summaryOf, titlesIn } from "./revision-summary.js";
 import type { Db, Session } from "../database/session.js";
 import { withdrawnPlans, withdrawnPlansOf } from "./withdrawn-plans.js";
 import { isStorable, storable } from "../sql/storable-text.js";
@@ -47,6 +47,7 @@ export function revisionData(session: Session): Data["revisions"] {
       }
       return inOrder(ids, found, ({ id }) => id, String).map((each) => each?.bundle ?? null);
     },
+    titles: (asked) => titlesIn(db, asked),
     checksums: async (after, limit) => {
       if (after !== null && !isId(after)) throw new BadCursor();
       const rows = await db.revision.findMany({

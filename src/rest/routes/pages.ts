@@ -19,7 +19,7 @@ import { showPlanPage, type AskedForm, type ShownPage } from "../../services/ans
 import { listPlans } from "../../services/plans/list-plans.js";
 import { missingPlans } from "../../services/plans/missing-plan.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
-import { readQuery, type Query } from "../parameter.js";
+import { one, readQuery, type Query } from "../parameter.js";
 import { pointsBeyond, pointsOfAnswer, pointsOfPlan, pointsOfPlanPage } from "../endpoint-cost.js";
 import { readSentForm } from "../form-body.js";
 import { jsonAnswer, pageAnswer, privateAnswer, type Page, type PageScripts } from "../page-answer.js";
@@ -37,6 +37,7 @@ import { noSuchPlan } from "../plan-request.js";
 import { badParameters, type Refusal } from "../refusal.js";
 import { sendRefusal } from "../send-problem.js";
 import { readPlanForm } from "../read-plan-form.js";
+import { titlesInLanguage } from "../../services/plans/titles-in-language.js";
 import { registerImageFiles } from "./image-files.js";
 import { registerPreviewPages } from "./preview-pages.js";
 import { registerSiteFiles } from "./site-files.js";
@@ -262,7 +263,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   });
 
   show("/", async (request, deps) => {
-    const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
+    const shelf = await shelfOf(deps, null, "/", request);
     const words = wordsOf(request);
     if (shelf === null) return nothing(request, words, words.page.noSuchShelf);
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
@@ -277,7 +278,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   show<{ publisher: string }>("/p/:publisher", async (request, deps) => {
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = publisherPath(request.params.publisher);
-    const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
+    const shelf = publisher ? await shelfOf(deps, publisher.slug, path, request) : null;
     const words = wordsOf(request);
     if (!publisher || shelf === null) return nothing(request, words, words.page.noSuchPublisher);
     return { html: publisherPage(publisher, shelf, words, linksOf(request, assets)) };
@@ -302,16 +303,26 @@ function otherPlans(texts: readonly string[]): readonly OtherPlan[] | null {
 }
 
 /** null: the cursor leads nowhere. */
-async function shelfOf(deps: Deps, publisher: string | null, path: string, query: Query): Promise<PlanList | null> {
-  const after = query.get("after")?.[0] ?? null;
+async function shelfOf(
+  deps: Deps,
+  publisher: string | null,
+  path: string,
+  request: FastifyRequest,
+): Promise<PlanList | null> {
+  const query = readQuery(request.url);
+  const [after, asked] = [one(query, "after"), one(query, "locale")];
   const page = await listPlans(deps, {
     filter: { publisher, search: null, usesFood: null, usesComponent: null },
     page: { first: shelfSize, after },
   });
   if (!page.ok) return null;
   const last = page.value.items.at(-1);
+  const plans = page.value.items.map(({ item }) => item);
+  const titles = await titlesInLanguage(deps, plans, asked ?? preferredOf(request));
+  const onward = new URLSearchParams({ ...(asked !== null && { locale: asked }), after: last?.cursor ?? "" });
   return {
-    plans: page.value.items.map(({ item }) => item),
-    next: page.value.hasNext && last ? `${path}?after=${encodeURIComponent(last.cursor)}` : null,
+    plans: plans.flatMap((plan, at) => (titles[at] ? [{ ...plan, shown: titles[at] }] : [])),
+    next: page.value.hasNext && last ? `${path}?${onward.toString()}` : null,
+    locale: asked,
   };
 }

@@ -3,16 +3,19 @@ import { pageSchema } from "../../exports/json/page-schema.js";
 import { planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
+import { titledPage, type ShownTitle } from "../../services/plans/titles-in-language.js";
 import { planAddress } from "../../exports/addresses.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inQuery, one } from "../parameter.js";
+import { inQuery, one, titleLocale } from "../parameter.js";
 
 const schema = pageSchema(
   "PlanPage",
   "A page of plans, newest first.",
   list(planSummarySchema, "In the order of the list."),
 );
+
+type TitledPlan = RevisionSummary & { readonly shown: ShownTitle };
 
 export const plansEndpoint = endpoint(
   {
@@ -27,6 +30,7 @@ export const plansEndpoint = endpoint(
       inQuery("search", "Words of the title, in any case."),
       inQuery("uses-food", "Slug of a food that the plan uses."),
       inQuery("uses-component", "Slug of a component that the plan uses."),
+      titleLocale,
       ...pageParameters,
     ],
     refusals: [],
@@ -41,10 +45,12 @@ export const plansEndpoint = endpoint(
       usesFood: one(query, "uses-food"),
       usesComponent: one(query, "uses-component"),
     };
-    return pageOf<RevisionSummary>(question, (page) => listPlans(deps, { filter, page }));
+    return pageOf<TitledPlan>(question, async (page) =>
+      titledPage(deps, await listPlans(deps, { filter, page }), (plan) => plan, one(query, "locale")),
+    );
   },
   [
-    asJson(schema, "The page.", ({ items, next, previous }: LinkedPage<RevisionSummary>) => ({
+    asJson(schema, "The page.", ({ items, next, previous }: LinkedPage<TitledPlan>) => ({
       items: items.map((plan) => planSummaryJson(plan, planAddress(plan))),
       next,
       previous,

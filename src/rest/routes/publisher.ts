@@ -10,10 +10,10 @@ import { findPublishers } from "../../services/access/find-publishers.js";
 import { listFeed, listWithdrawn, type FollowedPlan, type WithdrawnPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
 import { publisherAddress } from "../../exports/addresses.js";
-import { planPath, publisherPath } from "../../exports/page/page-links.js";
+import { localeQuery, planPath, publisherPath } from "../../exports/page/page-links.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inPath } from "../parameter.js";
+import { inPath, one, titleLocale } from "../parameter.js";
 import { notFound } from "../refusal.js";
 
 const parameters = [inPath("publisher", "Slug of the publisher.")];
@@ -74,7 +74,11 @@ export const feedEndpoint = endpoint(
     description:
       "The newest first, for feed readers: Atom (RFC 4287) or JSON Feed 1.1. A plan that was withdrawn as a whole leaves both; Atom names" +
       " the last 100 of them with the reason (RFC 6721).",
-    parameters: [...parameters, ...pageParameters.filter(({ name }) => name === "first" || name === "after")],
+    parameters: [
+      ...parameters,
+      titleLocale,
+      ...pageParameters.filter(({ name }) => name === "first" || name === "after"),
+    ],
     refusals: ["not-found"],
     caching: "LIVE",
     links: "The page of older entries",
@@ -82,7 +86,9 @@ export const feedEndpoint = endpoint(
   async (question) => {
     const publisher = await publisherOf(question.deps, question);
     if (publisher === null) return refused(unknown);
-    const page = await pageOf(question, (wanted) => listFeed(question.deps, publisher.slug, wanted));
+    const page = await pageOf(question, (wanted) =>
+      listFeed(question.deps, publisher.slug, wanted, one(question.query, "locale")),
+    );
     if (!page.ok) return page;
     // Only at the front, where those who follow it look.
     const withdrawn = question.query.has("after") ? [] : await listWithdrawn(question.deps, publisher.slug);
@@ -103,27 +109,28 @@ export const feedEndpoint = endpoint(
 
 function feedOf(
   { publisher, page, withdrawn }: Followed,
-  { origin, address }: Question,
+  { origin, address, query }: Question,
   suffix: "json" | "atom",
 ): Feed {
   const author = { name: publisher.name, address: origin + publisherPath(publisher.slug) };
   const at = address.indexOf("?");
   const feed = `${origin}${publisherAddress(publisher.slug)}/feed.${suffix}`;
+  const locale = one(query, "locale");
   const queryOf = (of: string): string => (of.includes("?") ? of.slice(of.indexOf("?")) : "");
   return {
-    id: `urn:uuid:${publisher.id}`,
+    // A feed in another language is another feed, of the same entries.
+    id: `urn:uuid:${publisher.id}${locale === null ? "" : `#${encodeURIComponent(locale)}`}`,
     title: publisher.name,
     home: author.address,
     self: feed + (at < 0 ? "" : address.slice(at)),
     next: page.next === null ? null : feed + queryOf(page.next),
-    locale: page.items[0]?.newest.locale ?? "en",
+    locale: locale ?? page.items[0]?.newest.locale ?? "en",
     author,
-    entries: page.items.map(({ first, newest, summary, introduction, tags, image }) => ({
+    entries: page.items.map(({ first, newest, image, shown: { language, ...words } }) => ({
       planId: first.id,
-      title: newest.title,
-      ...{ summary, introduction, tags },
-      address: origin + planPath(newest),
-      locale: newest.locale,
+      ...words,
+      address: origin + planPath(newest) + (language === newest.locale ? "" : localeQuery(language)),
+      locale: language,
       author,
       firstPublishedAt: first.publishedAt,
       publishedAt: newest.publishedAt,

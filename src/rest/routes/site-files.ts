@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { planPath } from "../../exports/page/page-links.js";
+import { localeQuery, planPath } from "../../exports/page/page-links.js";
 import { privacyPage } from "../../exports/page/privacy-page.js";
 import { robots, sitemap, sitemapIndex } from "../../exports/sitemap.js";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
@@ -80,10 +80,15 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
       cached(request, reply, async (watched) => {
         const plans = await sitemapPlans(watched, readQuery(request.url).get("after")?.[0] ?? null);
         if (!plans.ok) return noSuchPart;
-        const entries = plans.value.items.map(({ item }) => ({
-          address: request.publicOrigin + planPath(item),
-          changed: item.publishedAt,
-        }));
+        const entries = plans.value.items.map(({ item }) => {
+          const address = request.publicOrigin + planPath(item);
+          const languages = item.translatedInto.length === 0 ? [] : [item.locale, ...item.translatedInto];
+          return {
+            address,
+            changed: item.publishedAt,
+            languages: languages.map((language) => ({ language, address: address + localeQuery(language) })),
+          };
+        });
         return encodeResponse(sitemap(entries), "LIVE", 200, { "content-type": xml });
       }),
     );

@@ -84,6 +84,8 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       },
       withdrawnOf: on("plans", revisions.withdrawnOf),
       summariesByIds: on("plans", revisions.summariesByIds),
+      // Those of a revision that was found never change.
+      titles: revisions.titles,
       holdingComponents: on("plans", revisions.holdingComponents),
       page: on("plans", revisions.page),
       bundles: async (ids) => {

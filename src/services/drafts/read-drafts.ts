@@ -1,5 +1,5 @@
 import type { Food } from "../../domain/model/food.js";
-import { translatedTitle, translationSlug, type Translation } from "../../domain/model/translation.js";
+import { translatedText, translationSlug, type Translation } from "../../domain/model/translation.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
 import { componentDocument, foodDocument, packsDocument, planDocument, translationDocument } from "./draft-document.js";
@@ -19,7 +19,7 @@ const called = (draft: Draft<Translation> | null) =>
     ...draft,
     value: {
       ...draft.value,
-      title: translatedTitle(draft.value) ?? translationSlug(draft.value),
+      title: translatedText(draft.value, "title") ?? translationSlug(draft.value),
     },
   };
 

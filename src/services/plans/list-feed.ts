@@ -2,6 +2,8 @@ import type { Image } from "../../domain/model/image.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { ok, type Result } from "../../domain/problem.js";
 import type { Deps, Page, RevisionSummary } from "../deps.js";
+import { inLanguage } from "../../domain/plan/translate/in-language.js";
+import { readLocale } from "../answers/read-household.js";
 import { findPlans } from "./find-plans.js";
 import { listPlans } from "./list-plans.js";
 import { loadDocuments } from "../drafts/load-documents.js";
@@ -13,11 +15,22 @@ export interface FollowedPlan {
   readonly first: RevisionSummary;
   /** Its newest revision in force. */
   readonly newest: RevisionSummary;
-  readonly summary: string | null;
+  /** In the language of the reader, as far as its texts were translated. */
+  readonly shown: ShownWords;
   readonly image: Image | null;
+}
+
+/** What an entry says. */
+export interface ShownWords {
+  /** BCP 47 tag of the language that the plan is shown in. */
+  readonly language: string;
+  readonly title: string;
+  readonly summary: string | null;
   /** In CommonMark. */
   readonly introduction: string | null;
   readonly tags: readonly string[];
+  /** BCP 47 tag of the language of a text that was not translated; null: it is in that of the entry. */
+  readonly otherLanguage: (text: string) => string | null;
 }
 
 /** A plan that was withdrawn as a whole. */
@@ -44,14 +57,29 @@ export async function listWithdrawn(deps: Deps, publisher: string): Promise<read
   });
 }
 
-const feedWords = ({ plan }: PlanBundle): Pick<FollowedPlan, "summary" | "introduction" | "tags"> => ({
-  summary: plan.summary,
-  introduction: plan.introduction ?? null,
-  tags: plan.tags ?? [],
-});
+function wordsIn(bundle: PlanBundle, locale: string | null): ShownWords {
+  const { plan, untranslated } = inLanguage(bundle, locale);
+  const { title, summary, introduction = null, tags = [] } = plan;
+  return {
+    language: plan.locale,
+    ...{ title, summary, introduction, tags },
+    otherLanguage: (text) => (untranslated?.texts.has(text) ? untranslated.language : null),
+  };
+}
 
-/** A page of what a publisher has published, newest first. Problems: those of `listPlans`. */
-export async function listFeed(deps: Deps, publisher: string, page: WantedPage): Promise<Result<Page<FollowedPlan>>> {
+/**
+ * A page of what a publisher has published, newest first. Problems: those of `listPlans`, and of a bad locale.
+ *
+ * @param asked BCP 47 tag of the language of its readers, as they wrote it; null: each plan is shown as it was written
+ */
+export async function listFeed(
+  deps: Deps,
+  publisher: string,
+  page: WantedPage,
+  asked: string | null,
+): Promise<Result<Page<FollowedPlan>>> {
+  const locale = readLocale(asked, ["locale"]);
+  if (!locale.ok) return locale;
   const filter = { publisher, search: null, usesFood: null, usesComponent: null };
   const listed = await listPlans(deps, { filter, page });
   if (!listed.ok) return listed;
@@ -69,7 +97,8 @@ export async function listFeed(deps: Deps, publisher: string, page: WantedPage):
   const items = listed.value.items.map(({ cursor, item }, at) => {
     const [first, document] = [firsts[at], documents[at]];
     if (!first || !document) throw new Error(`revision ${item.id} has no first revision or no document`);
-    return { cursor, item: { first, newest: item, image: document.plan.image ?? null, ...feedWords(document) } };
+    const shown = wordsIn(document, locale.value);
+    return { cursor, item: { first, newest: item, image: document.plan.image ?? null, shown } };
   });
   return ok({ ...listed.value, items });
 }

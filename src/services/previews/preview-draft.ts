@@ -1,3 +1,4 @@
+import { titlesOfPlan } from "../../domain/plan/translate/in-language.js";
 import { randomUUID } from "node:crypto";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { documentOf } from "../../persistence/plans/frozen-document.js";
@@ -48,5 +49,6 @@ async function revisionOf(deps: Deps, { publisher, slug }: OwnedSlug, bundle: Pl
     withdrawnBecause: null,
     changeNote: null,
     ruleSet: (await rulesToday(deps)).id,
+    translatedInto: [...titlesOfPlan(bundle).keys()],
   };
 }

@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -32,6 +32,17 @@ describe("a first plan", () => {
     expect(lines.map(({ open }) => open)).toEqual(lines.map(() => false));
     expect(lines.map(({ takes }) => takes[0]?.food ?? "component")).toEqual([
       ...["pearl-barley", "component", "carrot", "olive-oil", "component", "carrot", "table-salt"],
+    ]);
+
+    // The translation in its last lines needs nothing but the # off them.
+    const text = await readFile(path, "utf8");
+    const [, commented = ""] = text.split("\n# ---\n");
+    await writeFile(path, text.replace(`# ---\n${commented}`, `---\n${commented.replaceAll(/^# /gm, "")}`));
+    const second = await runCliJson(["check", "--offline", path]);
+    expect([second.exit, second.answer.problems]).toEqual([0, []]);
+    const findings = second.answer.result?.["findings"] as readonly { code: string; message: string }[];
+    expect(findings.filter(({ code }) => code.startsWith("TRANSLATION_"))).toMatchObject([
+      { code: "TRANSLATION_INCOMPLETE", message: expect.stringContaining(locale === "en" ? '"de"' : '"en"') as string },
     ]);
   });
 

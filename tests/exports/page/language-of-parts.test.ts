@@ -6,11 +6,12 @@ import type { TranslatedThing, Translation } from "../../../src/domain/model/tra
 import { textsOfComponent, textsOfPlan, type OriginalText } from "../../../src/domain/plan/translate/texts-of.js";
 import { cookPageInSlices } from "../../../src/exports/page/cook/cook-page.js";
 import { blankForm } from "../../../src/exports/page/form/plan-form.js";
+import { mailHtml } from "../../../src/exports/document/mail-html.js";
 import { listPage } from "../../../src/exports/page/list-page.js";
 import { planPage } from "../../../src/exports/page/plan-page.js";
 import { fridgePage, labelsPage } from "../../../src/exports/page/print-pages.js";
 import type { GivenHousehold } from "../../../src/services/answers/read-household.js";
-import { answerOf, demo, publication, rules, sundayHousehold } from "../demo-answer.js";
+import { addresses, answerOf, demo, publication, rules, sundayHousehold } from "../demo-answer.js";
 
 type Node = DefaultTreeAdapterTypes.Node;
 
@@ -136,6 +137,8 @@ const cases = bundles.flatMap((bundle) => [
 
 describe("what is in another language than a page", () => {
   const pages = new Map<string, string>();
+  const mails: string[] = [];
+  const marked = new Set<string>();
 
   beforeAll(async () => {
     for (const [at, { bundle, household, swapped }] of cases.entries()) {
@@ -160,6 +163,7 @@ describe("what is in another language than a page", () => {
         fridge: fridgePage(asked),
         labels: labelsPage(asked),
       };
+      mails.push(mailHtml(answer, addresses, null));
       for (const [kind, html] of Object.entries(made)) pages.set(`${kind} ${at}`, html);
     }
   });
@@ -169,6 +173,16 @@ describe("what is in another language than a page", () => {
     const known = [...plainSentences, properNames, foodWithNote];
     expect(left.filter((each) => !known.some((place) => place.test(each)))).toEqual([]);
     for (const place of known) expect(left.some((each) => place.test(each))).toBe(true);
+  });
+
+  // Sentences of which a name is a part are said alike by every way out, as plain text.
+  it("is said to be in mails where a text stands by itself", () => {
+    const alone = mails.flatMap(unmarked).filter((each) => /^[^:]*: zq\d+[:,]?$/.test(each));
+    expect(alone).toEqual([]);
+    for (const html of mails)
+      for (const [, element] of html.matchAll(/<(h1|h3|th|li|p|td)\b[^>]*>(?:<[^>]*>)*zq\d/g)) marked.add(element ?? "");
+    expect([...marked].sort()).toEqual(["h1", "h3", "li", "p", "td", "th"]);
+    expect(mails.filter((html) => !html.startsWith('<!doctype html>\n<html lang="de"'))).toEqual([]);
   });
 
   it("is in the language that is said: names of the page's own language are not marked", async () => {

@@ -232,14 +232,14 @@ describe("a reader of a language that nobody speaks", () => {
       {
         publisher: "third-gate-allotments",
         slug: "bean-night",
-        title: "",
-        locale: "en",
+        shown: { title: "", language: "en" },
         serves: 4,
         revision: 3,
         publishedAt: new Date("2026-03-01T09:00:00Z"),
       },
     ],
     next: "/?after=1",
+    locale: null,
   };
 
   it.each<readonly [string, (words: Words) => string]>([

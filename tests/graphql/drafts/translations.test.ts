@@ -224,6 +224,101 @@ describeOnBothDatabases("a plan with translations", (open) => {
     }
   });
 
+  it("leads to the page in its other languages by their own names, for the same household, and to none of them in print", async () => {
+    const get = async (path: string) => (await request(app.app.server).get(path)).text;
+    for (const path of ["/p/north-gate/week", "/p/north-gate/week/list"]) {
+      const german = await get(`${path}?servings=6&region=GB&locale=de`);
+      expect(german).toMatch(
+        /<nav class="tongues" aria-label="In anderen Sprachen"><a lang="en-GB" hreflang="en-GB" href="[^"]*">British English<\/a><\/nav>/,
+      );
+      const [, leads = ""] = /hreflang="en-GB" href="([^"]*)">British/.exec(german) ?? [];
+      const { pathname, searchParams } = new URL(leads.replaceAll("&amp;", "&"), "http://plans.example");
+      expect([pathname, Object.fromEntries(searchParams)]).toEqual([
+        path,
+        { servings: "6", region: "GB", locale: "en-GB" },
+      ]);
+      // Read with French words, it is in none of its languages.
+      expect(await get(`${path}?locale=fr`)).toMatch(
+        /<nav class="tongues"[^>]*><a [^>]*>British English<\/a><a lang="de"/,
+      );
+    }
+    const asked = await request(app.app.server)
+      .post("/p/north-gate/week")
+      .type("form")
+      .send({ servings: "6", diet: "vegan", locale: "de" });
+    const [, ways = ""] = /<nav class="tongues"[^>]*>(.*?)<\/nav>/s.exec(asked.text) ?? [];
+    expect(ways).toContain('<button type="submit" lang="en-GB">British English</button>');
+    expect(ways).toContain('<input type="hidden" name="locale" value="en-GB">');
+    expect(ways).not.toContain("href");
+  });
+
+  it("is titled in that language in lists, changes and feeds, each of which says its language", async () => {
+    const query = `query ($locale: String!) { plans(filter: { publisher: "north-gate" }) { edges { node {
+      title texts(locale: $locale) { title language summary summaryLanguage } } } }
+      changes(last: 1) { edges { node { plan { texts(locale: $locale) { title language } } } } } }`;
+    const inGerman = await app.ask(query, { locale: "de-AT" });
+    expect(inGerman).toMatchObject({ errors: [] });
+    const texts = { title: "Eine Woche Grünkohl", language: "de", summary: "Three suppers.", summaryLanguage: "en-GB" };
+    expect(inGerman.data).toMatchObject({
+      plans: { edges: [{ node: { title: "A week of kale", texts } }] },
+      changes: { edges: [{ node: { plan: { texts: { title: texts.title, language: "de" } } } }] },
+    });
+    const own = { title: "A week of kale", language: "en-GB", summaryLanguage: "en-GB" };
+    for (const locale of ["en", "fr", "zh-Hant-TW"])
+      expect((await app.ask(query, { locale })).data).toMatchObject({ plans: { edges: [{ node: { texts: own } }] } });
+    expect((await app.ask(query, { locale: "no such thing" })).errors).toMatchObject([
+      { extensions: { code: "BAD_HOUSEHOLD" } },
+    ]);
+
+    const get = async (path: string, accepted = "en") =>
+      request(app.app.server).get(path).set("accept-language", accepted);
+    const title = "Eine Woche Grünkohl";
+    expect((await get("/v1/plans?publisher=north-gate&locale=de")).body).toMatchObject({
+      items: [{ title, language: "de", languages: ["en-GB", "de"], locale: "en-GB" }],
+    });
+    expect((await get("/v1/plans?publisher=north-gate", "de")).body).toMatchObject({
+      items: [{ title: own.title, language: "en-GB" }],
+    });
+    expect((await get("/v1/plans?locale=no+such")).body).toMatchObject({ problems: [{ path: ["locale"] }] });
+    expect((await get("/v1/changes?last=1&locale=de")).body).toMatchObject({
+      items: [{ plan: { title, language: "de" } }],
+    });
+    const json = await get("/v1/publishers/north-gate/feed.json?locale=de");
+    expect(JSON.parse(json.text)).toMatchObject({
+      language: "de",
+      items: [
+        {
+          ...{ title, language: "de", summary: "Three suppers." },
+          url: expect.stringMatching(/\/p\/north-gate\/week\?locale=de$/) as string,
+          content_html: expect.stringContaining("<em>schon wieder</em>") as string,
+        },
+      ],
+    });
+    const { text: atom } = await get("/v1/publishers/north-gate/feed.atom?locale=de");
+    expect(atom).toMatch(/<feed [^>]*xml:lang="de">/);
+    expect(atom).toContain(`<entry xml:lang="de">`);
+    expect(atom).toContain(`<title>${title}</title>`);
+    expect(atom).toContain(`<summary type="text" xml:lang="en-GB">Three suppers.</summary>`);
+    const { text: plain } = await get("/v1/publishers/north-gate/feed.atom");
+    expect(plain).toContain("<title>A week of kale</title>");
+    expect(plain).not.toContain("Grünkohl");
+    const { text: sitemap } = await get("/sitemap/plans.xml");
+    expect(sitemap).toMatch(
+      /<xhtml:link rel="alternate" hreflang="de" href="[^"]*\/p\/north-gate\/week\?locale=de"\/>/,
+    );
+  });
+
+  it("is titled so on shelves of plans, and leads on in the language that was asked for", async () => {
+    for (const path of ["/", "/p/north-gate"]) {
+      const { text: preferred } = await request(app.app.server).get(path).set("accept-language", "de");
+      expect(preferred).toContain(`<a href="/p/north-gate/week"><bdi>Eine Woche Grünkohl</bdi>`);
+      const { text: asked } = await request(app.app.server).get(`${path}?locale=de`);
+      expect(asked).toContain(`<a href="/p/north-gate/week?locale=de"><bdi>Eine Woche Grünkohl</bdi>`);
+      const { text: french } = await request(app.app.server).get(`${path}?locale=fr`);
+      expect(french).toContain(`<bdi lang="en-GB">A week of kale</bdi>`);
+    }
+  });
+
   it("tells of an original that changed, and keeps a changed number from being published", async () => {
     const changed = texts
       .replace("Boil it for 5 minutes.", "Boil it for 6 minutes.")

@@ -1,4 +1,6 @@
 import { createHash } from "node:crypto";
+import { titlesOfPlan } from "../../../src/domain/plan/translate/in-language.js";
+import { languagesOfPlan } from "../../../src/domain/plan/translate/texts-of.js";
 import { beforeAll, expect, it } from "vitest";
 import { readSeeds } from "../../../seeds/load-seeds.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
@@ -43,7 +45,12 @@ describeOnBothDatabases("revisions", (open) => {
         ruleSet: null,
         changeNote: null,
         checksum,
+        translatedInto: languagesOfPlan(given).slice(1),
       });
+      const titles = titlesOfPlan(given);
+      const asked = [...titles.keys(), "xx"].map((language) => ({ id, language }));
+      expect(await revisions.titles(asked)).toEqual([...titles.values(), null]);
+      expect(await revisions.titles([{ id: "no id", language: "de" }])).toEqual([null]);
       const [frozen] = await revisions.bundles([id]);
       expect(frozen?.plan).toEqual(plan);
       expect(new Map(frozen?.foods.map((food) => [food.slug, food]))).toEqual(

@@ -1,7 +1,7 @@
 import { BoundedCache } from "../../bounded-cache.js";
 import { memoize } from "../../memoize.js";
 import type { PlanBundle } from "../../model/plan.js";
-import type { TranslatedThing, Translation } from "../../model/translation.js";
+import { translatedText, type TranslatedThing, type Translation } from "../../model/translation.js";
 import { readOrNull } from "../../read-or-null.js";
 import { mapComponentTexts, mapPlanTexts, type TextChange } from "./map-texts.js";
 import { languagesOfPlan, pathKey } from "./texts-of.js";
@@ -32,11 +32,29 @@ export function inLanguage(bundle: PlanBundle, locale: string | null): PlanBundl
   return shown;
 }
 
+/** Title and summary of a plan in another language, as far as they were translated. */
+export interface TranslatedTitle {
+  readonly title: string | null;
+  readonly summary: string | null;
+}
+
+/** Those of a plan, by the languages that it was translated into. */
+export const titlesOfPlan = ({
+  translations = [],
+}: Pick<PlanBundle, "translations">): ReadonlyMap<string, TranslatedTitle> =>
+  new Map(
+    translations.flatMap((each): readonly [string, TranslatedTitle][] =>
+      each.of.kind === "PLAN"
+        ? [[each.language, { title: translatedText(each, "title"), summary: translatedText(each, "summary") }]]
+        : [],
+    ),
+  );
+
 /**
  * That of some languages which a reader of a locale reads: the very tag, or else the first of its language and script, whatever the country;
  * null: none of them.
  */
-function languageFor(languages: readonly string[], locale: string): string | null {
+export function languageFor(languages: readonly string[], locale: string): string | null {
   const wanted = spoken(locale);
   return (
     languages.find((each) => each.toLowerCase() === locale.toLowerCase()) ??

@@ -1,8 +1,18 @@
+import type { StorageGuidance } from "../../../domain/storage/guidance.js";
+import { degreeText } from "../../words/degree-text.js";
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
-import { listOf, plain, section, strong, tableOf, text, type Block } from "../document.js";
+import { listOf, plain, section, strong, tableOf, text, type Block, type Line } from "../document.js";
 import { keepingRow } from "../../sentences/keeping-row.js";
 import { lateLines } from "../../sentences/keeping-text.js";
 import type { NameBook } from "../../words/name-book.js";
+
+/** In what, and on which condition: `how` of a row, each part in its language. */
+const howLine = ({ container, condition }: StorageGuidance, book: NameBook): Line => [
+  ...(container === null
+    ? []
+    : [text(degreeText(container) + (condition === null ? "" : ","), book.languageOf(container))]),
+  ...(condition === null ? [] : [text(degreeText(condition))]),
+];
 
 /** How components and meals keep, on whose word, and what to do about those planned for too late a day. */
 export function keepingSection({ storage, household }: PlanAnswer, book: NameBook): readonly Block[] {
@@ -11,10 +21,11 @@ export function keepingSection({ storage, household }: PlanAnswer, book: NameBoo
   const rows = storage.guidance
     .filter(({ subject }) => subject.kind !== "FOOD")
     .map((guidance) => {
-      const { what, where, keeps, how, whoSays } = keepingRow(guidance, book, zone);
+      const { what, where, keeps, whoSays } = keepingRow(guidance, book, zone);
+      const how = howLine(guidance, book);
       return [
-        [[strong(what), text(where)]],
-        how === "" ? plain(keeps) : [[text(keeps)], [text(how)]],
+        [[strong(what, book.languageOf(what)), text(where)]],
+        [[text(keeps)], ...(how.length === 0 ? [] : [how])],
         whoSays.map((each) => [text(each)]),
       ];
     });

@@ -28,11 +28,11 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
     return of.atLeast ? words.atLeast({ figure }) : words.aboutFigure({ figure });
   };
   const all = words.perPersonAll({ meals: plan.mealCount });
-  const row = (title: string, nutrition: Nutrition) => {
+  const row = (title: string, nutrition: Nutrition, language: string | null = null) => {
     const known = nutritionFigures(nutrition, scheme);
     const cells = ofMeals.map((code) => known.find((each) => each.code === code));
     return [
-      plain(title),
+      [[text(title, language)]],
       ...cells.map((cell) => plain(cell === undefined ? words.figureUnknown : shown(cell, cell.perServing))),
     ];
   };
@@ -44,7 +44,10 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
     ),
     ...tableOf(
       [words.meal, ...ofMeals.map(name)],
-      [...meals.map(({ meal, nutrition }) => row(book.meal(meal), nutrition)), row(all, plan)],
+      [
+        ...meals.map(({ meal, nutrition }) => row(book.meal(meal), nutrition, book.languageOf(book.meal(meal)))),
+        row(all, plan),
+      ],
     ),
     ...tableOf(
       [words.nutrient, all, ...(weighed ? [words.hundredGrams] : [])],

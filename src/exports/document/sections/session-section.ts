@@ -37,7 +37,7 @@ const workTable = (session: PrepSession, { household }: PlanAnswer, book: NameBo
     [book.words.time, book.words.what, book.words.how],
     session.tasks.map((task) => [
       plain(taskTimes(task, household.session?.zone ?? null, book)),
-      plain(taskText(task, book)),
+      taskLines(task, book),
       howLines(task, book),
     ]),
   );
@@ -64,6 +64,12 @@ const fromStart = (minute: number): string => {
   const whole = Math.round(minute);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
 };
+
+/** The same as `taskText`, each part in its language. */
+const taskLines = (task: SessionTask, book: NameBook): Lines =>
+  task.kind === "WASH"
+    ? plain(taskText(task, book))
+    : [[text(`${task.of.title}:`, book.languageOf(task.of.title)), text(task.text, book.languageOf(task.text))]];
 
 /** What to do, and for what: "Boiled barley: Rinse the barley." */
 export function taskText(task: SessionTask, { words }: Pick<NameBook, "words">): string {

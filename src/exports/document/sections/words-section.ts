@@ -2,22 +2,26 @@ import type { Credit, WordsOfPlan, WritersTexts } from "../../../domain/model/wr
 import { heading, link, listOf, paragraph, strong, text, type Block, type Line } from "../document.js";
 import { writtenBlocks } from "../written-blocks.js";
 import type { Plan } from "../../../domain/model/plan.js";
+import type { NameBook } from "../../words/name-book.js";
 import type { Words } from "../../words/words.js";
 
-const written = (source: string): Block => ({ kind: "WRITTEN", blocks: writtenBlocks(source) });
+function written(source: string, book: NameBook): Block {
+  const language = book.languageOf(source);
+  return { kind: "WRITTEN", blocks: writtenBlocks(source), ...(language !== null && { language }) };
+}
 
 /** What a writer says of a thing before anything else. */
-export const introductionBlocks = ({ introduction }: WritersTexts): readonly Block[] =>
-  introduction === undefined ? [] : [written(introduction)];
+export const introductionBlocks = ({ introduction }: WritersTexts, book: NameBook): readonly Block[] =>
+  introduction === undefined ? [] : [written(introduction, book)];
 
 /** What is to be at hand that no appliance names; nothing where nothing is. */
 export const equipmentBlocks = ({ equipment = [] }: WordsOfPlan, words: Words): readonly Block[] =>
   equipment.length === 0 ? [] : [paragraph([text(words.alsoNeeded({ things: equipment.join("; ") }))])];
 
 /** Notes and tips, each under its name. */
-export const notesBlocks = ({ notes, tips }: WritersTexts, words: Words): readonly Block[] => [
-  ...(notes === undefined ? [] : [paragraph([strong(words.notes)]), written(notes)]),
-  ...(tips === undefined ? [] : [paragraph([strong(words.tips)]), written(tips)]),
+export const notesBlocks = ({ notes, tips }: WritersTexts, book: NameBook): readonly Block[] => [
+  ...(notes === undefined ? [] : [paragraph([strong(book.words.notes)]), written(notes, book)]),
+  ...(tips === undefined ? [] : [paragraph([strong(book.words.tips)]), written(tips, book)]),
 ];
 
 /** Whom or what a thing leans on. */
@@ -39,9 +43,10 @@ const creditLine = ({ name, url, licence, adapted }: Credit, words: Words): Line
 ];
 
 /** What stands at the end of a plan: its notes and tips, whom it leans on, its licence. */
-export const closingBlocks = (plan: WordsOfPlan & Pick<Plan, "licence">, words: Words): readonly Block[] => {
+export const closingBlocks = (plan: WordsOfPlan & Pick<Plan, "licence">, book: NameBook): readonly Block[] => {
+  const { words } = book;
   const blocks = [
-    ...notesBlocks(plan, words),
+    ...notesBlocks(plan, book),
     ...creditsBlocks(plan, words),
     ...(plan.licence === undefined ? [] : [paragraph([text(words.licensed({ licence: plan.licence }))])]),
   ];

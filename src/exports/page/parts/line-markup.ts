@@ -1,5 +1,5 @@
 import type { ScaledLine } from "../../../domain/plan/scaled.js";
-import { lineWords, type LineWords } from "../../words/line-words.js";
+import { itemLanguage, lineWords, type LineWords } from "../../words/line-words.js";
 import type { NameBook } from "../../words/name-book.js";
 import { markup, type Content } from "../markup.js";
 import { foodMarkup } from "../names-markup.js";
@@ -9,7 +9,7 @@ import { inLanguage, inWritersLanguage } from "../writers-language.js";
 /** One line of a recipe: the amount stands out, the rest is quiet. */
 export function lineMarkup(scaled: ScaledLine, book: NameBook): Content {
   const { amount, name, details, mark } = lineWords(scaled, book);
-  const language = languageOf(scaled, book);
+  const language = itemLanguage(scaled, book);
   const rest = [...details, ...(mark === null ? [] : [{ text: mark, isWriters: true }])];
   return [
     // "3 onions": where nothing else names it, the amount does.
@@ -19,10 +19,6 @@ export function lineMarkup(scaled: ScaledLine, book: NameBook): Content {
     rest.length > 0 && markup`<span class="quiet">${rest.map((each) => [", ", detailMarkup(each, book)])}</span>`,
   ];
 }
-
-/** Of the name of what it takes. */
-const languageOf = ({ item }: ScaledLine, book: NameBook): string | null =>
-  item.kind === "COMPONENT" ? book.languageOf(book.component(item.component)) : book.foodLanguage(item.food);
 
 const detailMarkup = ({ text, isWriters, inPlaceOf }: LineWords["details"][number], book: NameBook): Content =>
   inPlaceOf !== undefined

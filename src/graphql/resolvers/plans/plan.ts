@@ -1,16 +1,18 @@
 import type { Plan } from "../../../domain/model/plan.js";
 import { checkPublishedPlan } from "../../../services/drafts/check/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
+import { readLocale } from "../../../services/answers/read-household.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";
+import { shownTitle, translationFor } from "../../../services/plans/titles-in-language.js";
 import { languagesOfPlan } from "../../../domain/plan/translate/texts-of.js";
 import { servingsTableInSlices } from "../../../domain/plan/servings-table.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import type { Context } from "../../context.js";
 import { valueOf } from "../../errors.js";
-import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
+import type { FindingResolvers, PlanResolvers, PlanTextsResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
 import { readersPayload } from "../../payload.js";
-import type { FindingParent, PlanParent } from "../../parent-types.js";
+import type { FindingParent, PlanParent, PlanTextsParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
 import { placeResolvers } from "../problem.js";
 import { connection } from "../connection.js";
@@ -37,6 +39,10 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   revisions: async ({ publisher, slug }, page, { deps }) =>
     connection(valueOf(await listRevisions(deps, { plan: { publisher, slug }, page })), (revision) => revision),
   summary: inDocument(({ summary }) => summary),
+  texts: async (plan, { locale }, { loaders }) => {
+    const into = translationFor(plan, valueOf(readLocale(locale, ["locale"])));
+    return { plan, into, ...shownTitle(plan, into, into === null ? null : await loaders.titleIn(plan, into)) };
+  },
   measures: inDocument(({ measures }) => measures),
   promisedMinutes: inDocument(({ promisedMinutes }) => promisedMinutes),
   region: inDocument(({ region }) => region ?? null),
@@ -83,6 +89,11 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
     const { household, rules } = await anybodysSide(loaders, [bundle]);
     return valueOf(await checkPublishedPlan(bundle, household, rules, deps, loaders.readRules));
   },
+};
+
+export const planTextsResolvers: FieldsToResolve<PlanTextsResolvers, PlanTextsParent> = {
+  summary: async ({ plan, summary }, _, { loaders }) => summary ?? (await loaders.frozen(plan)).bundle.plan.summary,
+  summaryLanguage: ({ plan, summary, into }) => (summary === null ? plan.locale : (into ?? plan.locale)),
 };
 
 export const findingResolvers: FieldsToResolve<FindingResolvers, FindingParent> = {

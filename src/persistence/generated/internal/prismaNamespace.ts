@@ -4325,6 +4325,8 @@ export const RevisionScalarFieldEnum = {
   meaning: 'meaning',
   publisherRegion: 'publisherRegion',
   publisherCurrency: 'publisherCurrency',
+  translatedInto: 'translatedInto',
+  titles: 'titles',
   ruleSetId: 'ruleSetId'
 } as const
 

@@ -625,6 +625,8 @@ export const RevisionScalarFieldEnum = {
   meaning: 'meaning',
   publisherRegion: 'publisherRegion',
   publisherCurrency: 'publisherCurrency',
+  translatedInto: 'translatedInto',
+  titles: 'titles',
   ruleSetId: 'ruleSetId'
 } as const
 

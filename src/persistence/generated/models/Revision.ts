@@ -95,6 +95,8 @@ export type RevisionCountAggregateOutputType = {
   meaning: number
   publisherRegion: number
   publisherCurrency: number
+  translatedInto: number
+  titles: number
   ruleSetId: number
   _all: number
 }
@@ -172,6 +174,8 @@ export type RevisionCountAggregateInputType = {
   meaning?: true
   publisherRegion?: true
   publisherCurrency?: true
+  translatedInto?: true
+  titles?: true
   ruleSetId?: true
   _all?: true
 }
@@ -280,6 +284,8 @@ export type RevisionGroupByOutputType = {
   meaning: number | null
   publisherRegion: string | null
   publisherCurrency: string | null
+  translatedInto: string[]
+  titles: runtime.JsonValue | null
   ruleSetId: string | null
   _count: RevisionCountAggregateOutputType | null
   _avg: RevisionAvgAggregateOutputType | null
@@ -324,6 +330,8 @@ export type RevisionWhereInput = {
   meaning?: Prisma.IntNullableFilter<"Revision"> | number | null
   publisherRegion?: Prisma.StringNullableFilter<"Revision"> | string | null
   publisherCurrency?: Prisma.StringNullableFilter<"Revision"> | string | null
+  translatedInto?: Prisma.StringNullableListFilter<"Revision">
+  titles?: Prisma.JsonNullableFilter<"Revision">
   ruleSetId?: Prisma.UuidNullableFilter<"Revision"> | string | null
   ruleSet?: Prisma.XOR<Prisma.RuleSetNullableScalarRelationFilter, Prisma.RuleSetWhereInput> | null
   plan?: Prisma.XOR<Prisma.PlanScalarRelationFilter, Prisma.PlanWhereInput>
@@ -352,6 +360,8 @@ export type RevisionOrderByWithRelationInput = {
   meaning?: Prisma.SortOrderInput | Prisma.SortOrder
   publisherRegion?: Prisma.SortOrderInput | Prisma.SortOrder
   publisherCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
+  translatedInto?: Prisma.SortOrder
+  titles?: Prisma.SortOrderInput | Prisma.SortOrder
   ruleSetId?: Prisma.SortOrderInput | Prisma.SortOrder
   ruleSet?: Prisma.RuleSetOrderByWithRelationInput
   plan?: Prisma.PlanOrderByWithRelationInput
@@ -385,6 +395,8 @@ export type RevisionWhereUniqueInput = Prisma.AtLeast<{
   meaning?: Prisma.IntNullableFilter<"Revision"> | number | null
   publisherRegion?: Prisma.StringNullableFilter<"Revision"> | string | null
   publisherCurrency?: Prisma.StringNullableFilter<"Revision"> | string | null
+  translatedInto?: Prisma.StringNullableListFilter<"Revision">
+  titles?: Prisma.JsonNullableFilter<"Revision">
   ruleSetId?: Prisma.UuidNullableFilter<"Revision"> | string | null
   ruleSet?: Prisma.XOR<Prisma.RuleSetNullableScalarRelationFilter, Prisma.RuleSetWhereInput> | null
   plan?: Prisma.XOR<Prisma.PlanScalarRelationFilter, Prisma.PlanWhereInput>
@@ -413,6 +425,8 @@ export type RevisionOrderByWithAggregationInput = {
   meaning?: Prisma.SortOrderInput | Prisma.SortOrder
   publisherRegion?: Prisma.SortOrderInput | Prisma.SortOrder
   publisherCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
+  translatedInto?: Prisma.SortOrder
+  titles?: Prisma.SortOrderInput | Prisma.SortOrder
   ruleSetId?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.RevisionCountOrderByAggregateInput
   _avg?: Prisma.RevisionAvgOrderByAggregateInput
@@ -442,6 +456,8 @@ export type RevisionScalarWhereWithAggregatesInput = {
   meaning?: Prisma.IntNullableWithAggregatesFilter<"Revision"> | number | null
   publisherRegion?: Prisma.StringNullableWithAggregatesFilter<"Revision"> | string | null
   publisherCurrency?: Prisma.StringNullableWithAggregatesFilter<"Revision"> | string | null
+  translatedInto?: Prisma.StringNullableListFilter<"Revision">
+  titles?: Prisma.JsonNullableWithAggregatesFilter<"Revision">
   ruleSetId?: Prisma.UuidNullableWithAggregatesFilter<"Revision"> | string | null
 }
 
@@ -461,6 +477,8 @@ export type RevisionCreateInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
@@ -488,6 +506,8 @@ export type RevisionUncheckedCreateInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
@@ -512,6 +532,8 @@ export type RevisionUpdateInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
@@ -539,6 +561,8 @@ export type RevisionUncheckedUpdateInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
@@ -565,6 +589,8 @@ export type RevisionCreateManyInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
 }
 
@@ -584,6 +610,8 @@ export type RevisionUpdateManyMutationInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type RevisionUncheckedUpdateManyInput = {
@@ -604,6 +632,8 @@ export type RevisionUncheckedUpdateManyInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
@@ -651,6 +681,8 @@ export type RevisionCountOrderByAggregateInput = {
   meaning?: Prisma.SortOrder
   publisherRegion?: Prisma.SortOrder
   publisherCurrency?: Prisma.SortOrder
+  translatedInto?: Prisma.SortOrder
+  titles?: Prisma.SortOrder
   ruleSetId?: Prisma.SortOrder
 }
 
@@ -762,6 +794,15 @@ export type RevisionUncheckedUpdateManyWithoutPlanNestedInput = {
   update?: Prisma.RevisionUpdateWithWhereUniqueWithoutPlanInput | Prisma.RevisionUpdateWithWhereUniqueWithoutPlanInput[]
   updateMany?: Prisma.RevisionUpdateManyWithWhereWithoutPlanInput | Prisma.RevisionUpdateManyWithWhereWithoutPlanInput[]
   deleteMany?: Prisma.RevisionScalarWhereInput | Prisma.RevisionScalarWhereInput[]
+}
+
+export type RevisionCreatetranslatedIntoInput = {
+  set: string[]
+}
+
+export type RevisionUpdatetranslatedIntoInput = {
+  set?: string[]
+  push?: string | string[]
 }
 
 export type RevisionCreateNestedOneWithoutReviewInput = {
@@ -878,6 +919,8 @@ export type RevisionCreateWithoutChangesInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
@@ -904,6 +947,8 @@ export type RevisionUncheckedCreateWithoutChangesInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
@@ -943,6 +988,8 @@ export type RevisionUpdateWithoutChangesInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
@@ -969,6 +1016,8 @@ export type RevisionUncheckedUpdateWithoutChangesInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
@@ -992,6 +1041,8 @@ export type RevisionCreateWithoutPlanInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentCreateNestedManyWithoutRevisionInput
@@ -1016,6 +1067,8 @@ export type RevisionUncheckedCreateWithoutPlanInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
@@ -1071,6 +1124,8 @@ export type RevisionScalarWhereInput = {
   meaning?: Prisma.IntNullableFilter<"Revision"> | number | null
   publisherRegion?: Prisma.StringNullableFilter<"Revision"> | string | null
   publisherCurrency?: Prisma.StringNullableFilter<"Revision"> | string | null
+  translatedInto?: Prisma.StringNullableListFilter<"Revision">
+  titles?: Prisma.JsonNullableFilter<"Revision">
   ruleSetId?: Prisma.UuidNullableFilter<"Revision"> | string | null
 }
 
@@ -1090,6 +1145,8 @@ export type RevisionCreateWithoutReviewInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
@@ -1116,6 +1173,8 @@ export type RevisionUncheckedCreateWithoutReviewInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
@@ -1155,6 +1214,8 @@ export type RevisionUpdateWithoutReviewInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
@@ -1181,6 +1242,8 @@ export type RevisionUncheckedUpdateWithoutReviewInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1204,6 +1267,8 @@ export type RevisionCreateWithoutFoodsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   components?: Prisma.RevisionComponentCreateNestedManyWithoutRevisionInput
@@ -1230,6 +1295,8 @@ export type RevisionUncheckedCreateWithoutFoodsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
   words?: Prisma.RevisionWordUncheckedCreateNestedManyWithoutRevisionInput
@@ -1269,6 +1336,8 @@ export type RevisionUpdateWithoutFoodsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   components?: Prisma.RevisionComponentUpdateManyWithoutRevisionNestedInput
@@ -1295,6 +1364,8 @@ export type RevisionUncheckedUpdateWithoutFoodsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
   words?: Prisma.RevisionWordUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1318,6 +1389,8 @@ export type RevisionCreateWithoutComponentsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
@@ -1344,6 +1417,8 @@ export type RevisionUncheckedCreateWithoutComponentsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   words?: Prisma.RevisionWordUncheckedCreateNestedManyWithoutRevisionInput
@@ -1383,6 +1458,8 @@ export type RevisionUpdateWithoutComponentsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
@@ -1409,6 +1486,8 @@ export type RevisionUncheckedUpdateWithoutComponentsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   words?: Prisma.RevisionWordUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1432,6 +1511,8 @@ export type RevisionCreateWithoutWordsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetCreateNestedOneWithoutRevisionsInput
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
@@ -1458,6 +1539,8 @@ export type RevisionUncheckedCreateWithoutWordsInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
@@ -1497,6 +1580,8 @@ export type RevisionUpdateWithoutWordsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
@@ -1523,6 +1608,8 @@ export type RevisionUncheckedUpdateWithoutWordsInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1546,6 +1633,8 @@ export type RevisionCreateWithoutRuleSetInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plan: Prisma.PlanCreateNestedOneWithoutRevisionsInput
   foods?: Prisma.RevisionFoodCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentCreateNestedManyWithoutRevisionInput
@@ -1572,6 +1661,8 @@ export type RevisionUncheckedCreateWithoutRuleSetInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   foods?: Prisma.RevisionFoodUncheckedCreateNestedManyWithoutRevisionInput
   components?: Prisma.RevisionComponentUncheckedCreateNestedManyWithoutRevisionInput
   words?: Prisma.RevisionWordUncheckedCreateNestedManyWithoutRevisionInput
@@ -1621,6 +1712,8 @@ export type RevisionCreateManyPlanInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: string | null
 }
 
@@ -1640,6 +1733,8 @@ export type RevisionUpdateWithoutPlanInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSet?: Prisma.RuleSetUpdateOneWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUpdateManyWithoutRevisionNestedInput
@@ -1664,6 +1759,8 @@ export type RevisionUncheckedUpdateWithoutPlanInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1688,6 +1785,8 @@ export type RevisionUncheckedUpdateManyWithoutPlanInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   ruleSetId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
@@ -1709,6 +1808,8 @@ export type RevisionCreateManyRuleSetInput = {
   meaning?: number | null
   publisherRegion?: string | null
   publisherCurrency?: string | null
+  translatedInto?: Prisma.RevisionCreatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type RevisionUpdateWithoutRuleSetInput = {
@@ -1727,6 +1828,8 @@ export type RevisionUpdateWithoutRuleSetInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plan?: Prisma.PlanUpdateOneRequiredWithoutRevisionsNestedInput
   foods?: Prisma.RevisionFoodUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUpdateManyWithoutRevisionNestedInput
@@ -1753,6 +1856,8 @@ export type RevisionUncheckedUpdateWithoutRuleSetInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   foods?: Prisma.RevisionFoodUncheckedUpdateManyWithoutRevisionNestedInput
   components?: Prisma.RevisionComponentUncheckedUpdateManyWithoutRevisionNestedInput
   words?: Prisma.RevisionWordUncheckedUpdateManyWithoutRevisionNestedInput
@@ -1778,6 +1883,8 @@ export type RevisionUncheckedUpdateManyWithoutRuleSetInput = {
   meaning?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisherRegion?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   publisherCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  translatedInto?: Prisma.RevisionUpdatetranslatedIntoInput | string[]
+  titles?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 
@@ -1856,6 +1963,8 @@ export type RevisionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs
   meaning?: boolean
   publisherRegion?: boolean
   publisherCurrency?: boolean
+  translatedInto?: boolean
+  titles?: boolean
   ruleSetId?: boolean
   ruleSet?: boolean | Prisma.Revision$ruleSetArgs<ExtArgs>
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
@@ -1885,6 +1994,8 @@ export type RevisionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exte
   meaning?: boolean
   publisherRegion?: boolean
   publisherCurrency?: boolean
+  translatedInto?: boolean
+  titles?: boolean
   ruleSetId?: boolean
   ruleSet?: boolean | Prisma.Revision$ruleSetArgs<ExtArgs>
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
@@ -1908,6 +2019,8 @@ export type RevisionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exte
   meaning?: boolean
   publisherRegion?: boolean
   publisherCurrency?: boolean
+  translatedInto?: boolean
+  titles?: boolean
   ruleSetId?: boolean
   ruleSet?: boolean | Prisma.Revision$ruleSetArgs<ExtArgs>
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
@@ -1931,10 +2044,12 @@ export type RevisionSelectScalar = {
   meaning?: boolean
   publisherRegion?: boolean
   publisherCurrency?: boolean
+  translatedInto?: boolean
+  titles?: boolean
   ruleSetId?: boolean
 }
 
-export type RevisionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "revision" | "title" | "serves" | "locale" | "publishedAt" | "withdrawnAt" | "withdrawnBecause" | "changeNote" | "checksum" | "format" | "document" | "meaning" | "publisherRegion" | "publisherCurrency" | "ruleSetId", ExtArgs["result"]["revision"]>
+export type RevisionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "revision" | "title" | "serves" | "locale" | "publishedAt" | "withdrawnAt" | "withdrawnBecause" | "changeNote" | "checksum" | "format" | "document" | "meaning" | "publisherRegion" | "publisherCurrency" | "translatedInto" | "titles" | "ruleSetId", ExtArgs["result"]["revision"]>
 export type RevisionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   ruleSet?: boolean | Prisma.Revision$ruleSetArgs<ExtArgs>
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
@@ -2001,6 +2116,14 @@ export type $RevisionPayload<ExtArgs extends runtime.Types.Extensions.InternalAr
      */
     publisherRegion: string | null
     publisherCurrency: string | null
+    /**
+     * BCP 47 tags of the languages that its plan was translated into.
+     */
+    translatedInto: string[]
+    /**
+     * By these tags the title and the summary, as far as they were translated, so that a list reads no documents; null: none.
+     */
+    titles: runtime.JsonValue | null
     /**
      * The published rules it was checked against; null: published before they were kept as sets.
      */
@@ -2452,6 +2575,8 @@ export interface RevisionFieldRefs {
   readonly meaning: Prisma.FieldRef<"Revision", 'Int'>
   readonly publisherRegion: Prisma.FieldRef<"Revision", 'String'>
   readonly publisherCurrency: Prisma.FieldRef<"Revision", 'String'>
+  readonly translatedInto: Prisma.FieldRef<"Revision", 'String[]'>
+  readonly titles: Prisma.FieldRef<"Revision", 'Json'>
   readonly ruleSetId: Prisma.FieldRef<"Revision", 'String'>
 }
     

@@ -35,6 +35,7 @@ export const page: Translation<typeof english> = {
   newestFirst: "Der neueste Plan steht zuerst. Die Mengen werden für so viele Personen berechnet, wie Sie angeben.",
   writesFor: "Land der Leser",
   languages: "Sprachen",
+  otherLanguages: "In anderen Sprachen",
   pricesIn: "Währung der Preise",
   onTheWeb: "Im Web",
   toThePlans: "Zu den Plänen",

@@ -40,6 +40,7 @@ export const page = {
   newestFirst: "The newest plan comes first. Amounts are computed for as many as you feed.",
   writesFor: "Writes for readers in",
   languages: "Languages",
+  otherLanguages: "In other languages",
   pricesIn: "Prices in",
   onTheWeb: "On the web",
   toThePlans: "To the plans",

@@ -35,6 +35,7 @@ export const page: Translation<typeof english> = {
   newestFirst: "El plan más reciente va primero. Las cantidades se calculan para cuantas personas usted diga.",
   writesFor: "País de los lectores",
   languages: "Idiomas",
+  otherLanguages: "En otros idiomas",
   pricesIn: "Moneda de los precios",
   onTheWeb: "En la web",
   toThePlans: "A los planes",

@@ -35,6 +35,7 @@ export const page: Translation<typeof english> = {
   newestFirst: "Le plan le plus récent vient en premier. Les quantités sont calculées pour votre nombre de convives.",
   writesFor: "Pays des lecteurs",
   languages: "Langues",
+  otherLanguages: "Dans d’autres langues",
   pricesIn: "Devise des prix",
   onTheWeb: "Sur le web",
   toThePlans: "Vers les plans",

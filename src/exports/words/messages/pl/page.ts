@@ -35,6 +35,7 @@ export const page: Translation<typeof english> = {
   newestFirst: "Najnowszy plan jest pierwszy. Ilości są obliczane dla podanej liczby osób.",
   writesFor: "Kraj czytelników",
   languages: "Języki",
+  otherLanguages: "W innych językach",
   pricesIn: "Waluta cen",
   onTheWeb: "W internecie",
   toThePlans: "Do planów",
