@@ -68,6 +68,9 @@ describeOnEmbedded("pages as readers meet them", (open) => {
     await page.close();
   });
 
+  const heights: string[] = [];
+  afterAll(() => console.log(heights.join("\n")));
+
   it.each(languages)(
     "is short, decides on the first screen and marks what is in another language: %s",
     async (locale) => {
@@ -82,10 +85,14 @@ describeOnEmbedded("pages as readers meet them", (open) => {
           expect(await page.evaluate("document.documentElement.lang")).toBe(locale);
           // The writer wrote in English.
           const marks = await page.evaluate<string[]>(
-            "[...document.querySelectorAll('main [lang]')].map((each) => each.lang)",
+            "[...document.querySelectorAll('main [lang]:not(.tongues *)')].map((each) => each.lang)",
           );
           expect(new Set(marks.map((mark) => mark.split("-")[0]))).toEqual(new Set(locale === "en" ? [] : ["en"]));
           if (path === plan) expect(await accessibilityFaults(page)).toEqual([]);
+          await page.goto(`${service.address}${path}/list`);
+          const list = await page.evaluate<number>("document.documentElement.scrollHeight");
+          expect(list, `${path}/list`).toBeLessThan(2500);
+          heights.push(`${locale} ${path}: ${height} px, list ${list} px`);
           await page.close();
         }
       });
