@@ -26,6 +26,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/imports/documents/yaml/yaml-places.ts this.known": "lives as long as its document",
   "src/imports/documents/yaml/yaml-tokens.ts this.counts": "as many as there are limits",
   "src/persistence/plans/frozen-document.ts sizes": "weak: one size for each plan",
+  "src/services/plans/gather-plan.ts known": "weak: one reading of the drafts of each plan",
 };
 
 /** The same that a function makes for functions which outlive it. */
