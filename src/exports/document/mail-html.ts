@@ -7,7 +7,7 @@ import { imagePath } from "../image-address.js";
 import { markupText } from "./markup-text.js";
 import { planDocumentInSlices } from "./plan-document.js";
 import { renderHtmlInSlices, type HtmlElement, type HtmlSkin } from "./render-html.js";
-import { isOf } from "../words/languages-of.js";
+import { otherLanguage } from "../words/languages-of.js";
 import { wordsFor } from "../words/words-for.js";
 import { writingDirection } from "../words/writing-direction.js";
 
@@ -64,7 +64,7 @@ export function* mailHtmlInSlices(
   const blocks = yield* planDocumentInSlices(answer, addresses, changeNote);
   const drawn = yield* renderHtmlInSlices(blocks, skinOf(direction));
   return `<!doctype html>
-<html lang="${markupText(isOf(plan.locale, words.language) ? plan.locale : words.language)}" dir="${direction}">
+<html lang="${markupText(otherLanguage(plan.locale, words) === null ? plan.locale : words.language)}" dir="${direction}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

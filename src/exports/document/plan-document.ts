@@ -38,7 +38,7 @@ export function* planDocumentInSlices(
     ...introductionBlocks(plan, book),
     paragraph([text(`${words.forServings({ count: scaled.servings })}.`)]),
     ...(region === null ? [] : [paragraph([strong(region)])]),
-    ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
+    ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote, book.originalLanguage)])])),
     ...(yield* mealsSectionInSlices(answer, book)),
     ...equipmentBlocks(plan, words),
     ...(yield* makeAheadSectionInSlices(answer, book)),

@@ -4,7 +4,7 @@ import type { ShoppingLine, ShoppingList } from "../../../domain/plan/scaled.js"
 import { aside, heading, listOf, section, strong, text, type Block, type Lines } from "../document.js";
 import { byAisle, coveredLines, shoppingText, usesTexts } from "../shopping-text.js";
 import { wordsFor } from "../../words/words-for.js";
-import { foodWordsLanguage } from "../../words/food-words.js";
+import { otherFoodLanguage } from "../../words/food-words.js";
 import { codeName } from "../../words/rule-words.js";
 
 /** The list by aisle, to tick off: how much of what, in which packs, for what. A turn for each line. */
@@ -33,9 +33,6 @@ export function* listBlocksInSlices(
   }
 }
 
-/** The language of a name, where the fixed words are in another. */
-const otherThan = (known: string, language: string | null): string | null => (language === known ? null : language);
-
 function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): Lines {
   const words = wordsFor(reader.locale);
   const { food, need, onHand, take, price, over, optional } = shoppingText(line, reader);
@@ -43,7 +40,7 @@ function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): L
   const buy = take === null || take === need ? [] : [`${words.buy} ${take}${price === null ? "" : `, ${price}`}`];
   const said = [need, onHand, optional ? words.optional : null].filter((each) => each !== null);
   return [
-    [strong(food, otherThan(words.language, foodWordsLanguage(line.food, reader.locale))), text(said.join(", "))],
+    [strong(food, otherFoodLanguage(line.food, reader.locale, words)), text(said.join(", "))],
     ...buy.map((each) => [text(each)]),
     ...(over.length === 0 ? [] : [[aside(words.partsOver({ parts: over.join("; ") }))]]),
     ...(uses.length === 0 ? [] : [[aside(`${words.uses}: ${uses.join("; ")}`)]]),
