@@ -19,6 +19,14 @@ interface KeepingRow {
   readonly whoSays: readonly string[];
 }
 
+/** The language of the condition of a rule, where it is the writer's and in another than the fixed words. */
+export function conditionLanguage({ kind, of, condition }: Basis, book: NameBook): string | null {
+  const component = kind === "WRITER" && of.kind === "COMPONENT" ? book.componentOf(of.slug) : undefined;
+  const keeping = component === undefined ? [] : [component, ...component.routes].flatMap((made) => made.keeping);
+  const isWriters = condition !== null && keeping.some((rule) => rule.condition === condition);
+  return isWriters ? book.languageOf(condition) : null;
+}
+
 /** @param zone of the session; null without one */
 export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: string | null): KeepingRow {
   const { words } = book;

@@ -21,7 +21,7 @@ export interface FollowedPlan {
 }
 
 /** What an entry says. */
-export interface ShownWords {
+interface ShownWords {
   /** BCP 47 tag of the language that the plan is shown in. */
   readonly language: string;
   readonly title: string;

@@ -1,6 +1,6 @@
 import { regionCovers, regionsOf } from "../../../domain/model/region.js";
 import type { Basis, StorageGuidance, Subject } from "../../../domain/storage/guidance.js";
-import { isPublishedFigure, lengthText } from "../../sentences/keeping-row.js";
+import { conditionLanguage, isPublishedFigure, lengthText } from "../../sentences/keeping-row.js";
 import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
 import { printedText } from "../../words/printed-text.js";
@@ -31,13 +31,8 @@ const isOfElsewhere = (basis: Basis, region: string | null): boolean =>
   region !== null && regionOfFigure(basis, region) !== null;
 
 /** On which condition: in the words of the writer of a component, or of a rule in the reader's language. */
-export function conditionMarkup({ kind, of, condition }: Basis, book: NameBook): Content {
-  if (condition === null) return null;
-  const component = kind === "WRITER" && of.kind === "COMPONENT" ? book.componentOf(of.slug) : undefined;
-  const keeping = component === undefined ? [] : [component, ...component.routes].flatMap((made) => made.keeping);
-  const isWriters = keeping.some((rule) => rule.condition === condition);
-  return inLanguage(degreeText(condition), isWriters ? book.languageOf(condition) : null);
-}
+export const conditionMarkup = (basis: Basis, book: NameBook): Content =>
+  basis.condition === null ? null : inLanguage(degreeText(basis.condition), conditionLanguage(basis, book));
 
 /**
  * The author's own word and the one that is used, with the word of the reader's own authority where that of another is used; the
