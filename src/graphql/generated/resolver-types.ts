@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, ScheduledChangeParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, PlanTextsParent, WrittenTextParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, ScheduledChangeParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ScalingPayloadParent, ShoppingPayloadParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, PlanTextsParent, WrittenTextParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -951,8 +951,13 @@ export type DraftPreview = {
   readonly problems: ReadonlyArray<Problem>;
   /** Number that the revision would have. */
   readonly revision: Maybe<Scalars['Int']['output']>;
-  /** The plan computed for one household. Null if it cannot be computed, because of `problems`. */
+  /**
+   * The plan computed for one household. Null if it cannot be computed, because of `problems`.
+   * @deprecated Since 2026-11-30: use `scaling`, which lists what is wrong with a household.
+   */
   readonly scaled: Maybe<ScaledPlan>;
+  /** The plan computed for one household, or what is wrong with what was asked. Null if it cannot be computed, because of `problems`. */
+  readonly scaling: Maybe<ScalingPayload>;
   /** Version of the draft that was looked at: the newest. */
   readonly version: Scalars['Int']['output'];
 };
@@ -960,6 +965,13 @@ export type DraftPreview = {
 
 /** A draft as it would be published at this moment, and what publishing it would meet. */
 export type DraftPreviewScaledArgs = {
+  household: InputMaybe<HouseholdInput>;
+  servings: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** A draft as it would be published at this moment, and what publishing it would meet. */
+export type DraftPreviewScalingArgs = {
   household: InputMaybe<HouseholdInput>;
   servings: InputMaybe<Scalars['Int']['input']>;
 };
@@ -1931,6 +1943,15 @@ export type Measured =
   /** After trimming; the edible portion then applies. */
   | 'READY';
 
+/** A fact that the sentences of a problem or a warning are made of. */
+export type MessageParameter = {
+  readonly __typename?: 'MessageParameter';
+  /** Its name: `value`, or `offer.nearest` for a part of one. */
+  readonly name: Scalars['String']['output'];
+  /** As texts: one for each entry of a list, none where it is not known. */
+  readonly values: ReadonlyArray<Scalars['String']['output']>;
+};
+
 /** A moment in a kitchen. Give `instant` or `local`. */
 export type MomentInput = {
   /** A point in time. */
@@ -2704,8 +2725,16 @@ export type Plan = Node & {
   readonly revision: Scalars['Int']['output'];
   /** Every revision of the plan, withdrawn ones too, the newest number first. */
   readonly revisions: PlanConnection;
-  /** The plan computed for a number of servings and one household. */
+  /**
+   * The plan computed for a number of servings and one household.
+   * @deprecated Since 2026-11-30: use `scaling`, which lists what is wrong with a household and leaves the plan in the answer.
+   */
   readonly scaled: ScaledPlan;
+  /**
+   * The plan computed for a number of servings and one household. What is wrong with them stands in `problems` and in no error: the plan, and the
+   * others of its page, are in the answer all the same.
+   */
+  readonly scaling: ScalingPayload;
   /** How many people it was written for. */
   readonly serves: Scalars['Int']['output'];
   /** What the plan costs and leaves over at every number of servings, to see where it comes out even. At most 200 rows. */
@@ -2742,6 +2771,13 @@ export type PlanRevisionsArgs = {
 
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type PlanScaledArgs = {
+  household: InputMaybe<HouseholdInput>;
+  servings: Scalars['Int']['input'];
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanScalingArgs = {
   household: InputMaybe<HouseholdInput>;
   servings: Scalars['Int']['input'];
 };
@@ -2976,11 +3012,19 @@ export type Problem = {
   readonly line: Maybe<Scalars['Int']['output']>;
   /** A sentence or two that say where it is, what is wrong, and what to do. */
   readonly message: Scalars['String']['output'];
+  /** The facts that the sentences are made of. Their names for each code are in `vocabulary`. */
+  readonly parameters: ReadonlyArray<MessageParameter>;
   /**
    * Where: from the input downwards, or inside the draft document that `file` names: names of fields, slugs, codes and places in
    * lists.
    */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
+  /** For people, in that language: what is wrong and what to do, without the place. What only a program can get wrong is said in English. */
+  readonly text: Scalars['String']['output'];
+  /** The kind in a few words: in the language of `household.locale` where a reader can cause it, else in English. */
+  readonly title: Scalars['String']['output'];
+  /** The same place in one text, by the names of arguments and input fields: `household.diets.1`. The same over REST, whose parameters have other names. */
+  readonly where: Scalars['String']['output'];
 };
 
 /** Kinds of problem. */
@@ -3317,7 +3361,12 @@ export type Query = {
   readonly ruleSets: ReadonlyArray<RuleSet>;
   /** Publications and withdrawals of one publisher that are scheduled, and what became of them, the next first. Requires the scope READ_DRAFTS. */
   readonly scheduled: ScheduledChangeConnection;
-  /** One list for several plans, each at its own servings. */
+  /** One list for several plans, each at its own servings, or what is wrong with what was asked, all of it, in `problems` and in no error. */
+  readonly shopping: ShoppingPayload;
+  /**
+   * One list for several plans, each at its own servings.
+   * @deprecated Since 2026-11-30: use `shopping`, which lists what is wrong with what was asked.
+   */
   readonly shoppingList: ShoppingList;
   /** Access tokens, newest first, revoked ones too. Requires the scope ADMIN. */
   readonly tokens: AccessTokenConnection;
@@ -3585,6 +3634,13 @@ export type QueryScheduledArgs = {
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: Scalars['String']['input'];
   states?: InputMaybe<ReadonlyArray<ScheduledState>>;
+};
+
+
+/** All queries. */
+export type QueryShoppingArgs = {
+  household: InputMaybe<HouseholdInput>;
+  plans: ReadonlyArray<PlanPortionInput>;
 };
 
 
@@ -4065,6 +4121,15 @@ export type ScaledPlan = {
   readonly warnings: ReadonlyArray<Warning>;
 };
 
+/** A plan computed for one household, or what is wrong with what was asked. Other fields of the answer are as they would be. */
+export type ScalingPayload = {
+  readonly __typename?: 'ScalingPayload';
+  /** Everything that is wrong with the servings and the household, each with its place. Empty on success. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly scaled: Maybe<ScaledPlan>;
+};
+
 /** How a line grows. */
 export type ScalingRule =
   /** Once for every batch begun: a bay leaf. */
@@ -4363,6 +4428,15 @@ export type ShoppingList = {
   readonly lines: ReadonlyArray<ShoppingLine>;
   /** What the reader should know beside the list. */
   readonly warnings: ReadonlyArray<Warning>;
+};
+
+/** A list for several plans, or what is wrong with what was asked. */
+export type ShoppingPayload = {
+  readonly __typename?: 'ShoppingPayload';
+  /** Null if there were problems. */
+  readonly list: Maybe<ShoppingList>;
+  /** Everything that is wrong with the plans, their servings and the household, each with its place. Empty on success. */
+  readonly problems: ReadonlyArray<Problem>;
 };
 
 /** A food of one ingredient: a carrot, dry lentils. */
@@ -4753,8 +4827,14 @@ export type Warning = {
   readonly code: WarningCode;
   /** A sentence that says where, and what to do. */
   readonly message: Scalars['String']['output'];
+  /** The facts that the sentences are made of, with slugs. Their names for each code are in `vocabulary`. */
+  readonly parameters: ReadonlyArray<MessageParameter>;
   /** Where: slugs and codes from the plan downwards, or names of input fields. */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
+  /** For people, in that language: with the names of foods, meals and components in place of slugs, and without the place. */
+  readonly text: Scalars['String']['output'];
+  /** The kind in a few words, in the reader's language. */
+  readonly title: Scalars['String']['output'];
 };
 
 /** Kinds of warning. */
@@ -5184,6 +5264,7 @@ export type ResolversTypes = {
   Meal: ResolverTypeWrapper<MealParent>;
   MeasureSystem: MeasureSystem;
   Measured: Measured;
+  MessageParameter: ResolverTypeWrapper<MessageParameter>;
   MomentInput: MomentInput;
   Money: ResolverTypeWrapper<Money>;
   MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
@@ -5261,6 +5342,7 @@ export type ResolversTypes = {
   ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
   ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
+  ScalingPayload: ResolverTypeWrapper<ScalingPayloadParent>;
   ScalingRule: ScalingRule;
   SchedulePublicationInput: SchedulePublicationInput;
   ScheduleWithdrawalInput: ScheduleWithdrawalInput;
@@ -5281,6 +5363,7 @@ export type ResolversTypes = {
   ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
   ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
+  ShoppingPayload: ResolverTypeWrapper<ShoppingPayloadParent>;
   SingleIngredient: ResolverTypeWrapper<SingleIngredient>;
   Source: ResolverTypeWrapper<Source>;
   SourceKind: SourceKind;
@@ -5434,6 +5517,7 @@ export type ResolversParentTypes = {
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
   Meal: MealParent;
+  MessageParameter: MessageParameter;
   MomentInput: MomentInput;
   Money: Money;
   MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
@@ -5502,6 +5586,7 @@ export type ResolversParentTypes = {
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
   ScaledPlan: ScaledPlanParent;
+  ScalingPayload: ScalingPayloadParent;
   SchedulePublicationInput: SchedulePublicationInput;
   ScheduleWithdrawalInput: ScheduleWithdrawalInput;
   ScheduledChange: ScheduledChangeParent;
@@ -5517,6 +5602,7 @@ export type ResolversParentTypes = {
   ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
   ShoppingLine: ShoppingLineParent;
   ShoppingList: ShoppingListParent;
+  ShoppingPayload: ShoppingPayloadParent;
   SingleIngredient: SingleIngredient;
   Source: Source;
   StartImportInput: StartImportInput;
@@ -5871,6 +5957,7 @@ export type DraftPreviewResolvers<ContextType = Context, ParentType extends Reso
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   revision: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   scaled: Resolver<Maybe<ResolversTypes['ScaledPlan']>, ParentType, ContextType, Partial<DraftPreviewScaledArgs>>;
+  scaling: Resolver<Maybe<ResolversTypes['ScalingPayload']>, ParentType, ContextType, Partial<DraftPreviewScalingArgs>>;
   version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
@@ -6197,6 +6284,11 @@ export type MealResolvers<ContextType = Context, ParentType extends ResolversPar
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type MessageParameterResolvers<ContextType = Context, ParentType extends ResolversParentTypes['MessageParameter'] = ResolversParentTypes['MessageParameter']> = {
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  values: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type MoneyResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Money'] = ResolversParentTypes['Money']> = {
   amount: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   currency: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -6365,6 +6457,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   revisions: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<PlanRevisionsArgs>>;
   scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
+  scaling: Resolver<ResolversTypes['ScalingPayload'], ParentType, ContextType, RequireFields<PlanScalingArgs, 'servings'>>;
   serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   servingsTable: Resolver<ReadonlyArray<ResolversTypes['ServingsRow']>, ParentType, ContextType, RequireFields<PlanServingsTableArgs, 'from' | 'to'>>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -6449,7 +6542,11 @@ export type ProblemResolvers<ContextType = Context, ParentType extends Resolvers
   file: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  parameters: Resolver<ReadonlyArray<ResolversTypes['MessageParameter']>, ParentType, ContextType>;
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  where: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type PublishPlanPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublishPlanPayload'] = ResolversParentTypes['PublishPlanPayload']> = {
@@ -6531,6 +6628,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   scheduled?: Resolver<ResolversTypes['ScheduledChangeConnection'], ParentType, ContextType, RequireFields<QueryScheduledArgs, 'publisher' | 'states'>>;
+  shopping?: Resolver<ResolversTypes['ShoppingPayload'], ParentType, ContextType, RequireFields<QueryShoppingArgs, 'plans'>>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
   translationDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryTranslationDraftArgs, 'publisher' | 'slug'>>;
@@ -6667,6 +6765,11 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
 };
 
+export type ScalingPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScalingPayload'] = ResolversParentTypes['ScalingPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  scaled: Resolver<Maybe<ResolversTypes['ScaledPlan']>, ParentType, ContextType>;
+};
+
 export type ScheduledChangeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScheduledChange'] = ResolversParentTypes['ScheduledChange']> = {
   cancelledBecause: Resolver<Maybe<ResolversTypes['CancelledBecause']>, ParentType, ContextType>;
   changeNote: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6767,6 +6870,11 @@ export type ShoppingListResolvers<ContextType = Context, ParentType extends Reso
   cost: Resolver<ResolversTypes['Cost'], ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type ShoppingPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingPayload'] = ResolversParentTypes['ShoppingPayload']> = {
+  list: Resolver<Maybe<ResolversTypes['ShoppingList']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
 export type SingleIngredientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SingleIngredient'] = ResolversParentTypes['SingleIngredient']> = {
@@ -6913,7 +7021,10 @@ export type VocabularyListResolvers<ContextType = Context, ParentType extends Re
 export type WarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Warning'] = ResolversParentTypes['Warning']> = {
   code: Resolver<ResolversTypes['WarningCode'], ParentType, ContextType>;
   message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  parameters: Resolver<ReadonlyArray<ResolversTypes['MessageParameter']>, ParentType, ContextType>;
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type WebhookResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Webhook'] = ResolversParentTypes['Webhook']> = {
@@ -7070,6 +7181,7 @@ export type Resolvers<ContextType = Context> = {
   LinesRead: LinesReadResolvers<ContextType>;
   LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
+  MessageParameter: MessageParameterResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
   MorningImport: MorningImportResolvers<ContextType>;
   MorningReport: MorningReportResolvers<ContextType>;
@@ -7119,6 +7231,7 @@ export type Resolvers<ContextType = Context> = {
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;
   ScaledPlan: ScaledPlanResolvers<ContextType>;
+  ScalingPayload: ScalingPayloadResolvers<ContextType>;
   ScheduledChange: ScheduledChangeResolvers<ContextType>;
   ScheduledChangeConnection: ScheduledChangeConnectionResolvers<ContextType>;
   ScheduledChangeEdge: ScheduledChangeEdgeResolvers<ContextType>;
@@ -7130,6 +7243,7 @@ export type Resolvers<ContextType = Context> = {
   ShoppingAisle: ShoppingAisleResolvers<ContextType>;
   ShoppingLine: ShoppingLineResolvers<ContextType>;
   ShoppingList: ShoppingListResolvers<ContextType>;
+  ShoppingPayload: ShoppingPayloadResolvers<ContextType>;
   SingleIngredient: SingleIngredientResolvers<ContextType>;
   Source: SourceResolvers<ContextType>;
   Step: StepResolvers<ContextType>;
