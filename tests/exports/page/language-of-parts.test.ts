@@ -180,7 +180,8 @@ describe("what is in another language than a page", () => {
     const alone = mails.flatMap(unmarked).filter((each) => /^[^:]*: zq\d+[:,]?$/.test(each));
     expect(alone).toEqual([]);
     for (const html of mails)
-      for (const [, element] of html.matchAll(/<(h1|h3|th|li|p|td)\b[^>]*>(?:<[^>]*>)*zq\d/g)) marked.add(element ?? "");
+      for (const [, element] of html.matchAll(/<(h1|h3|th|li|p|td)\b[^>]*>(?:<[^>]*>)*zq\d/g))
+        marked.add(element ?? "");
     expect([...marked].sort()).toEqual(["h1", "h3", "li", "p", "td", "th"]);
     expect(mails.filter((html) => !html.startsWith('<!doctype html>\n<html lang="de"'))).toEqual([]);
   });
