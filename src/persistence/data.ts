@@ -19,6 +19,7 @@ import type { ImageData } from "./images/image-data.js";
 import type { TranslatedTitle } from "../domain/plan/translate/in-language.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { Author } from "./access/author.js";
+import type { RevisionSummary, TitleAsked } from "./plans/found-revision.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
@@ -57,34 +58,7 @@ export interface OwnedSlug {
   readonly slug: string;
 }
 
-/** The columns that find a published revision; its content is `PublishedRevision.bundle`. */
-export interface RevisionSummary {
-  readonly id: string;
-  readonly publisher: string;
-  readonly slug: string;
-  readonly title: string;
-  readonly revision: number;
-  readonly serves: number;
-  readonly locale: string;
-  readonly publishedAt: Date;
-  readonly withdrawnAt: Date | null;
-  /** Why, for readers. */
-  readonly withdrawnBecause: string | null;
-  /** What it changed, for readers. */
-  readonly changeNote: string | null;
-  /** SHA-256 of the frozen document, hex. */
-  readonly checksum: string;
-  /** Id of the rule set it was checked against; null: published before sets were kept. */
-  readonly ruleSet: string | null;
-  /** BCP 47 tags of the languages that its plan was translated into. */
-  readonly translatedInto: readonly string[];
-}
-
-/** A revision, and one of the languages it was translated into. */
-export interface TitleAsked {
-  readonly id: string;
-  readonly language: string;
-}
+export type { RevisionSummary, TitleAsked } from "./plans/found-revision.js";
 
 /** The columns of a rule set beside its content. */
 export interface RuleSetSummary {
