@@ -105,6 +105,12 @@ describe("the first day of a service", () => {
     120_000,
   );
 
+  it("publishes the larger example of docs/writers.md, of base foods alone", async () => {
+    settings = await writerOf("third-gate-allotments");
+    const published = await runCliJson(["publish", "examples/first-plan.yaml"], settings);
+    expect([published.exit, published.answer.problems]).toEqual([0, []]);
+  }, 120_000);
+
   it("buys two lemons for the juice and zest of two lemons, of base foods alone", async () => {
     settings = await writerOf("lemon-kitchen");
     const path = join(folder, "lemons.yaml");
@@ -136,7 +142,7 @@ describe("the first day of a service", () => {
     expect(loaded.answer.problems).toEqual([]);
     expect(loaded.answer.result).toEqual({
       ...{ edition: "2027-01-02", added: [], replaced: ["sunflower-oil"], kept: [] },
-      lessSafePlans: ["lemon-kitchen/lemons"],
+      lessSafePlans: ["lemon-kitchen/lemons", "third-gate-allotments/barley-and-carrots"],
     });
     const again = await runCliJson(["foods", "load", head, right], production());
     expect(again.answer.result).toMatchObject({ replaced: [], lessSafePlans: [] });

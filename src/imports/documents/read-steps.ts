@@ -1,5 +1,6 @@
 import type { Step } from "../../domain/model/component.js";
 import { failed, ok } from "../../domain/problem.js";
+import { madeProblems } from "../../domain/first-problems.js";
 import type { Path, Problem, Result } from "../../domain/problem.js";
 import { every, mapResult } from "./combine-results.js";
 import type { StepDocument } from "./schemas/line-schema.js";
@@ -16,7 +17,9 @@ export function readSteps(
   path: Path,
 ): Result<readonly Step[]> {
   const ids = steps.map(({ id }, index) => id ?? `step-${index + 1}`);
-  const problems = steps.flatMap((step, index) => nameProblems(step, index, ids, lines, [...path, index]));
+  const known = lines === null ? null : new Set(lines);
+  const makers = steps.flatMap((step, index) => nameProblems(step, index, ids, known, [...path, index]));
+  const problems = madeProblems(makers, (more) => more);
   if (problems.length > 0) return failed(problems);
   return every(steps.map((step, index) => readStep(step, index, ids, [...path, index])));
 }
@@ -25,27 +28,27 @@ function nameProblems(
   step: StepDocument,
   index: number,
   ids: readonly string[],
-  lines: readonly string[] | null,
+  lines: ReadonlySet<string> | null,
   path: Path,
-): readonly Problem[] {
+): readonly (() => Problem)[] {
   const id = ids[index] ?? "";
-  const repeated: readonly Problem[] =
-    ids.indexOf(id) === index ? [] : [{ code: "DUPLICATE", path: [...path, "id"], value: id }];
-  const others = ids.filter((each) => each !== id);
+  const others = new Set(ids.filter((each) => each !== id));
   return [
-    ...repeated,
+    ...(ids.indexOf(id) === index ? [] : [(): Problem => ({ code: "DUPLICATE", path: [...path, "id"], value: id })]),
     ...unknownNames(step.after ?? [], others, [...path, "after"]),
     ...(lines === null ? [] : unknownNames(step.uses, lines, [...path, "uses"])),
   ];
 }
 
-const unknownNames = (names: readonly string[], known: readonly string[], path: Path): readonly Problem[] =>
-  names.flatMap((name, index) => {
-    if (known.includes(name)) return [];
-    const nearest = nearestWords(name, known);
-    const expected = (nearest.length > 0 ? nearest : known).join(" | ");
-    return [{ code: "BAD_SHAPE", path: [...path, index], expected, got: name }];
-  });
+/** Each is made when it is listed: the nearest names cost a look at all of them. */
+const unknownNames = (names: readonly string[], known: ReadonlySet<string>, path: Path): readonly (() => Problem)[] =>
+  names.flatMap((name, index) => (known.has(name) ? [] : [() => unknownName(name, [...known], [...path, index])]));
+
+function unknownName(name: string, known: readonly string[], path: Path): Problem {
+  const nearest = nearestWords(name, known);
+  const expected = (nearest.length > 0 ? nearest : known).join(" | ");
+  return { code: "BAD_SHAPE", path, expected, got: name };
+}
 
 function readStep(step: StepDocument, index: number, ids: readonly string[], path: Path): Result<Step> {
   const before = ids[index - 1];

@@ -41,6 +41,38 @@ const short = (lines: string, head?: string) =>
     ].join(" | "),
   );
 
+describe("a step", () => {
+  const withSteps = (lines: string, uses: string, head?: string): string =>
+    `${pot(lines, head)}steps:\n  - { do: Stir., time: 1 min, uses: [${uses}] }\n`;
+  const usesOf = (text: string) => {
+    const { components, problems } = resolve(text);
+    return { uses: components[0]?.value.steps[0]?.lines, problems };
+  };
+
+  it.each([
+    ["as a structured line does", "  - { food: Garlic, amount: 5 g }", "Garlic", "locale: en\nmeasured-in: metric"],
+    ["as a text line does", "  - 3 cloves garlic, chopped", "garlic", "locale: en\nmeasured-in: metric"],
+    ["in the language of the plan", "  - 3 Zehen Knoblauch", "Knoblauch", "locale: de\nmeasured-in: metric"],
+    [
+      "in another form than the line",
+      "  - { food: garlic, amount: 5 g }",
+      "Knoblauch",
+      "locale: de\nmeasured-in: metric",
+    ],
+  ])("uses a food by its name, %s", (_, lines, name, head) => {
+    expect(usesOf(withSteps(lines, name, head))).toEqual({ uses: ["garlic"], problems: [] });
+  });
+
+  it("is refused where it uses what no line names, with what is near, a hundred times at most", () => {
+    const lines = "  - { food: salt, amount: 5 g }\n  - 3 cloves garlic";
+    expect(usesOf(withSteps(lines, "sallt, pearl-barley")).problems.map(({ problem }) => problemText(problem))).toEqual(
+      [expect.stringMatching(/salt.*sallt/), expect.stringMatching(/pearl-barley/)],
+    );
+    const many = Array.from({ length: 290 }, (_, at) => `nothing-${String(at)}`).join(", ");
+    expect(usesOf(withSteps(lines, many)).problems).toHaveLength(100);
+  });
+});
+
 describe("a line written as text", () => {
   it("stands for what it says, in the measures of the document, among structured lines", () => {
     expect(

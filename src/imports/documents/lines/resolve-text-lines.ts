@@ -6,7 +6,8 @@ import type { AnyDocument } from "../document-kinds.js";
 import { foodCalled, lineNames, type NamedComponent } from "./line-names.js";
 import type { ReadDocument } from "../read-documents.js";
 import { readTextLine, type TextLineReader } from "./read-text-line.js";
-import type { LineDocument } from "../schemas/line-schema.js";
+import { lineIds, stepLineIds } from "./read-lines.js";
+import type { LineDocument, StepDocument } from "../schemas/line-schema.js";
 
 /** What text lines may name. */
 export interface LineThings {
@@ -14,10 +15,14 @@ export interface LineThings {
   readonly components: readonly NamedComponent[];
 }
 
-/** Lists of lines of a document, each with the way to it. */
-export function lineLists(
-  document: AnyDocument,
-): readonly { readonly path: Path; readonly lines: readonly LineDocument[] }[] {
+/** Lines, and the steps that use them by the names of the lines. */
+interface LinesAndSteps {
+  readonly lines: LineDocument[];
+  readonly steps: StepDocument[];
+}
+
+/** Lists of lines of a document, each with the way to it and the steps beside it. */
+export function lineLists(document: AnyDocument): readonly (LinesAndSteps & { readonly path: Path })[] {
   switch (document.kind) {
     case "food":
     case "packs":
@@ -26,11 +31,11 @@ export function lineLists(
       return [];
     case "component":
       return [
-        { path: ["lines"], lines: document.lines },
-        ...document.routes.map(({ lines }, at) => ({ path: ["routes", at, "lines"], lines })),
+        { path: ["lines"], lines: document.lines, steps: document.steps },
+        ...document.routes.map(({ lines, steps }, at) => ({ path: ["routes", at, "lines"], lines, steps })),
       ];
     case "plan":
-      return document.meals.map(({ lines }, at) => ({ path: ["meals", at, "lines"], lines }));
+      return document.meals.map(({ lines, steps }, at) => ({ path: ["meals", at, "lines"], lines, steps }));
   }
 }
 
@@ -79,11 +84,17 @@ export function* resolveTextLines(
   return settled;
 }
 
-/** Whether some line is text, or names a food by something else than its slug. */
+/** Whether some line is text, or it or a step names a food by something else than its slug. */
 const isOpen = (document: AnyDocument, { foods }: FoodNames): boolean =>
-  lineLists(document).some(({ lines }) =>
-    lines.some((line) => isText(line) || foodsIn(line).some((food) => !foods.has(food))),
+  lineLists(document).some(
+    ({ lines, steps }) =>
+      lines.some((line) => isText(line) || foodsIn(line).some((food) => !foods.has(food))) || useOthers(steps, lines),
   );
+
+function useOthers(steps: readonly StepDocument[], lines: readonly LineDocument[]): boolean {
+  const ids = new Set(lineIds(lines));
+  return steps.some(({ uses }) => uses.some((name) => !ids.has(name)));
+}
 
 const foodsIn = ({ food, swaps }: LineDocument): readonly string[] => [
   ...(food === undefined ? [] : [food]),
@@ -96,6 +107,25 @@ function withSlugs(line: LineDocument, reader: TextLineReader): LineDocument {
   const slugOf = (food: string): string => foodCalled(reader.names, food, reader) ?? food;
   const swaps = line.swaps.map((swap) => ({ ...swap, food: slugOf(swap.food) }));
   return { ...line, ...(line.food === undefined ? {} : { food: slugOf(line.food) }), swaps };
+}
+
+/**
+ * Steps call a food as its line does: the one named "salt" is used as `salt`, whatever its slug. Answers the lines that they mean, by what
+ * they say; no more names than there are lines, since each is looked for among all foods.
+ */
+function linesMeant(
+  { steps, lines }: LinesAndSteps,
+  ids: readonly string[],
+  reader: TextLineReader,
+): ReadonlyMap<string, string> {
+  const known = new Set(ids);
+  const others = new Set(steps.flatMap(({ uses }) => uses.filter((name) => !known.has(name))));
+  const meant = new Map<string, string>();
+  for (const name of [...others].slice(0, lines.length)) {
+    const slug = foodCalled(reader.names, name, reader);
+    if (slug !== null && known.has(slug)) meant.set(name, slug);
+  }
+  return meant;
 }
 
 function* settleDocument(
@@ -129,17 +159,20 @@ function* settleDocument(
     changed.set(lines, now);
   }
   looks.left = reader.looks;
-  const linesNow = (lines: readonly LineDocument[]): LineDocument[] => [...(changed.get(lines) ?? lines)];
+  const settled = <Part extends LinesAndSteps>(part: Part): Part => {
+    const lines = [...(changed.get(part.lines) ?? part.lines)];
+    const ids = stepLineIds(lines);
+    if (ids === null) return { ...part, lines };
+    const meant = linesMeant({ ...part, lines }, ids, reader);
+    const steps = part.steps.map((step) => ({ ...step, uses: step.uses.map((name) => meant.get(name) ?? name) }));
+    return { ...part, lines, steps };
+  };
   return {
     ...read,
     document:
       document.kind === "plan"
-        ? { ...document, meals: document.meals.map((meal) => ({ ...meal, lines: linesNow(meal.lines) })) }
-        : {
-            ...document,
-            lines: linesNow(document.lines),
-            routes: document.routes.map((route) => ({ ...route, lines: linesNow(route.lines) })),
-          },
+        ? { ...document, meals: document.meals.map(settled) }
+        : { ...settled(document), routes: document.routes.map(settled) },
     ...(grown.size === 0 ? {} : { writtenAt: (path: Path) => writtenPath(path, grown) }),
   };
 }
