@@ -49,3 +49,7 @@ export function mealIn(frozen: FrozenPlan, slug: string): Meal {
     throw new Error(`revision ${frozen.published.id} names the meal ${slug} but does not hold it`);
   return meal;
 }
+
+/** The language of its texts where that is not the one it was written in; an object in two languages is two for a caching client. */
+export const languageShown = ({ bundle, published }: FrozenPlan): { readonly language?: string } =>
+  bundle.plan.locale === published.locale ? {} : { language: bundle.plan.locale };

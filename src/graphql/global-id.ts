@@ -2,8 +2,13 @@
 export type NodeRef =
   | { readonly kind: "Publisher"; readonly id: string }
   | { readonly kind: "Plan"; readonly revision: string }
-  | { readonly kind: "Meal"; readonly revision: string; readonly slug: string }
-  | { readonly kind: "Component"; readonly revision: string; readonly slug: string }
+  /** `language`: BCP 47, of a translation; left out: as it was written. */
+  | {
+      readonly kind: "Meal" | "Component";
+      readonly revision: string;
+      readonly slug: string;
+      readonly language?: string;
+    }
   | { readonly kind: "Food"; readonly revision: string | null; readonly slug: string };
 
 const partsOf = (ref: NodeRef): readonly string[] => {
@@ -14,7 +19,7 @@ const partsOf = (ref: NodeRef): readonly string[] => {
       return [ref.kind, ref.revision];
     case "Meal":
     case "Component":
-      return [ref.kind, ref.revision, ref.slug];
+      return [ref.kind, ref.revision, ref.slug, ...(ref.language === undefined ? [] : [ref.language])];
     case "Food":
       return ref.revision === null ? [ref.kind, ref.slug] : [ref.kind, ref.revision, ref.slug];
   }
@@ -33,17 +38,19 @@ export function readGlobalId(id: string): NodeRef | null {
 
 function refOf(encoded: readonly string[]): NodeRef | null {
   const parts = encoded.map(decodeText);
-  const [kind, first, second] = parts;
+  const [kind, first, second, third] = parts;
   if (kind !== "Food" && !isUuid(first)) return null;
   if (kind === "Food" && typeof second === "string" && !isUuid(first)) return null;
-  if (typeof first !== "string" || first === "" || second === null || parts.length > 3) return null;
+  if (typeof first !== "string" || first === "" || second === null || parts.length > 4) return null;
+  if (third !== undefined && kind !== "Meal" && kind !== "Component") return null;
   if (kind === "Food") {
     return second === undefined ? { kind, revision: null, slug: first } : { kind, revision: first, slug: second };
   }
   if (kind === "Publisher") return { kind, id: first };
   if (kind === "Plan") return { kind, revision: first };
   if ((kind === "Meal" || kind === "Component") && second !== undefined) {
-    return { kind, revision: first, slug: second };
+    if (third === null || third === "") return null;
+    return { kind, revision: first, slug: second, ...(third === undefined ? {} : { language: third }) };
   }
   return null;
 }

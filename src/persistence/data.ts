@@ -340,6 +340,8 @@ export interface Data {
     describe(slug: string, facts: PublisherFacts): Promise<boolean>;
     bySlugs: Batched<string, Publisher>;
     byIds: Batched<string, Publisher>;
+    /** Those that have a plan in force, by slug. @throws BadCursor */
+    page(request: PageRequest): Promise<Page<Publisher>>;
   };
   readonly foods: BaseFoodData & {
     /** Inserts or replaces by slug, all or none; counts rows that really changed. */

@@ -24,6 +24,9 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
     publication: {
       publisher: { slug: bundle.plan.publisher, name: "The Third Gate Allotment Society" },
       slug: bundle.plan.slug,
+      planId: "7d3f7f4e-0000-4000-8000-000000000001",
+      firstPublishedAt: new Date(0),
+      updatedAt: new Date(0),
       revision: 3,
       publishedAt: clock(),
       withdrawnAt: null,

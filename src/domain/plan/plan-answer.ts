@@ -41,6 +41,11 @@ export interface Publication {
   readonly publisher: { readonly slug: string; readonly name: string };
   readonly slug: string;
   readonly revision: number;
+  /** UUID of the plan: the same for all its revisions. */
+  readonly planId: string;
+  readonly firstPublishedAt: Date;
+  /** When its newest revision in force was published; of a plan withdrawn as a whole, when this revision was withdrawn. */
+  readonly updatedAt: Date;
   readonly publishedAt: Date;
   readonly withdrawnAt: Date | null;
   /** Why, for readers. */

@@ -17,6 +17,7 @@ import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled
 import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./session.js";
 import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js";
 import { storageJsonInSlices, storageSchema } from "./storage.js";
+import { entryId } from "../feeds/feed.js";
 import { warningNames } from "../sentences/named-warning.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
@@ -96,7 +97,12 @@ export const planSchema = named(
     summary: text("A sentence or two about it.").nullable(),
     locale: text("BCP 47 tag of the language it is written in."),
     revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
+    planId: text("The same for all revisions of the plan, and what feeds call it: `urn:uuid:…`.", 60),
     publishedAt: instant("When this revision was published."),
+    firstPublishedAt: instant("When the first revision of the plan was published."),
+    updatedAt: instant(
+      "When the newest revision in force was published. Of a plan that was withdrawn as a whole, when this revision was withdrawn.",
+    ),
     withdrawnAt: instant("When this revision was withdrawn. Null if it is in force.").nullable(),
     withdrawnBecause: text("Why, in its publisher's words.").nullable(),
     changeNote: text("What this revision changed, in its publisher's words.").nullable(),
@@ -171,7 +177,10 @@ export function* planJsonInSlices(
     summary: plan.summary,
     locale: plan.locale,
     revision: publication.revision,
+    planId: entryId(publication),
     publishedAt: publication.publishedAt.toISOString(),
+    firstPublishedAt: publication.firstPublishedAt.toISOString(),
+    updatedAt: publication.updatedAt.toISOString(),
     withdrawnAt: publication.withdrawnAt?.toISOString() ?? null,
     withdrawnBecause: publication.withdrawnBecause,
     changeNote: publication.changeNote,

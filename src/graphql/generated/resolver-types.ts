@@ -562,11 +562,13 @@ export type Component = Node & {
   readonly __typename?: 'Component';
   /** The sizes it can be made in. */
   readonly batch: BatchRule;
+  /** The same in all revisions of the plan that have a component of that slug, and in all languages. */
+  readonly componentId: Scalars['ID']['output'];
   /** Whom or what it leans on. */
   readonly credits: ReadonlyArray<Credit>;
   /** Things to have at hand that are no appliances, such as a large baking tray. */
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
-  /** Opaque id, for `node`. */
+  /** Opaque id, for `node`. Of a translation another one than of the original. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the component. Null if there is none. */
   readonly image: Maybe<Image>;
@@ -1899,7 +1901,7 @@ export type Meal = Node & {
   readonly components: ReadonlyArray<Component>;
   /** Days after the prep session; 0 is the day of the session. */
   readonly day: Scalars['Int']['output'];
-  /** Opaque id, for `node`. */
+  /** Opaque id, for `node`. Of a translation another one than of the original. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the meal. Null if there is none. */
   readonly image: Maybe<Image>;
@@ -1907,6 +1909,8 @@ export type Meal = Node & {
   readonly introduction: Maybe<WrittenText>;
   /** What goes into it. */
   readonly lines: ReadonlyArray<Line>;
+  /** The same in all revisions of the plan that have a meal of that slug, and in all languages. */
+  readonly mealId: Scalars['ID']['output'];
   /** What its writer notes beside it. Null if there is none. */
   readonly notes: Maybe<WrittenText>;
   /** The plan revision it belongs to. */
@@ -2691,6 +2695,8 @@ export type Plan = Node & {
   readonly currency: Maybe<Scalars['String']['output']>;
   /** Things to have at hand that are no appliances, such as a large baking tray. */
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
+  /** When the first revision of the plan was published. */
+  readonly firstPublishedAt: Scalars['DateTime']['output'];
   /** Every food that a line, a swap or a route refers to. */
   readonly foods: ReadonlyArray<Food>;
   /** Opaque id of this revision, for `node`. */
@@ -2713,6 +2719,8 @@ export type Plan = Node & {
   readonly newest: Maybe<Plan>;
   /** What its writer notes beside it. Null if there is none. */
   readonly notes: Maybe<WrittenText>;
+  /** The same for all revisions of the plan, and what feeds call it: `urn:uuid:…`. For ticks, ratings and favourites that outlive a correction. */
+  readonly planId: Scalars['ID']['output'];
   /** The session length its writer promises. */
   readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
   /** When this revision was published. */
@@ -2753,6 +2761,8 @@ export type Plan = Node & {
   readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
+  /** When the newest revision in force was published. Of a plan that was withdrawn as a whole, when this revision was withdrawn. */
+  readonly updatedAt: Scalars['DateTime']['output'];
   /** When this revision was withdrawn. Null if it is in force. */
   readonly withdrawnAt: Maybe<Scalars['DateTime']['output']>;
   /** Why it was withdrawn. */
@@ -2896,6 +2906,16 @@ export type PlanFilter = {
   readonly usesComponent?: InputMaybe<Scalars['String']['input']>;
   /** Slug of a food that the plan uses. */
   readonly usesFood?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Names a plan. */
+export type PlanNameInput = {
+  /** Slug of its publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Default: the newest that is not withdrawn. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
 };
 
 /** A plan and how many it is cooked for. */
@@ -3216,12 +3236,41 @@ export type Publisher = Node & {
   readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** Name shown to readers. */
   readonly name: Scalars['String']['output'];
+  /** Its plans, newest first, each in its newest revision. */
+  readonly plans: PlanConnection;
   /** ISO 3166 code of where it publishes: for its plans that name none, where a reader gives none. Null if it does not say. */
   readonly region: Maybe<Scalars['String']['output']>;
   /** Short name used in addresses; never changes. */
   readonly slug: Scalars['String']['output'];
   /** Its own place on the web, with http or https. Null if there is none. */
   readonly website: Maybe<Scalars['String']['output']>;
+};
+
+
+/** A writer or a publication that publishes plans. */
+export type PublisherPlansArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A page of publishers. */
+export type PublisherConnection = {
+  readonly __typename?: 'PublisherConnection';
+  /** The publishers, each with its cursor. */
+  readonly edges: ReadonlyArray<PublisherEdge>;
+  /** The place of the page in the list. */
+  readonly pageInfo: PageInfo;
+};
+
+/** A publisher in a page. */
+export type PublisherEdge = {
+  readonly __typename?: 'PublisherEdge';
+  /** An opaque cursor for this place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The publisher. */
+  readonly node: Publisher;
 };
 
 /** A publisher that was made or changed, or what was wrong. */
@@ -3330,6 +3379,8 @@ export type Query = {
   readonly morningReport: Maybe<MorningReport>;
   /** Any object that has an id. Null if it no longer exists. */
   readonly node: Maybe<Node>;
+  /** Several of them, in the order asked for; null for those that no longer exist. */
+  readonly nodes: ReadonlyArray<Maybe<Node>>;
   /** The packs that a publisher adds to a food. Requires the scope READ_DRAFTS. */
   readonly packsDraft: Maybe<Draft>;
   /** The factor that fits a recipe to another pan at the same depth. Oven times do not scale with it: check them. */
@@ -3343,6 +3394,8 @@ export type Query = {
   readonly planDraft: Maybe<Draft>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
+  /** Several plans by their names, in the order asked for; null where there is none, or it was withdrawn as a whole. */
+  readonly plansBySlug: ReadonlyArray<Maybe<Plan>>;
   /**
    * The draft that a preview link shows, to whoever has its address `/preview/PUBLISHER/SLUG/SECRET`: no access token is needed. Null if there
    * is no such link. The code PREVIEW_ENDED says that it has expired, was taken back, or that the draft is gone.
@@ -3350,6 +3403,10 @@ export type Query = {
   readonly preview: Maybe<DraftPreview>;
   /** Preview links of one publisher, newest first, those that have ended too; never their addresses. Requires the scope READ_DRAFTS. */
   readonly previewLinks: PreviewLinkConnection;
+  /** A publisher. Null if there is none. */
+  readonly publisher: Maybe<Publisher>;
+  /** Publishers with a plan in force, by slug. */
+  readonly publishers: PublisherConnection;
   /** What an import quarantined, in the order of its file. Requires the scope IMPORT. Null if there is no such import. */
   readonly quarantinedRows: Maybe<QuarantinedRowConnection>;
   /**
@@ -3551,6 +3608,12 @@ export type QueryNodeArgs = {
 
 
 /** All queries. */
+export type QueryNodesArgs = {
+  ids: ReadonlyArray<Scalars['ID']['input']>;
+};
+
+
+/** All queries. */
 export type QueryPacksDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
@@ -3590,6 +3653,12 @@ export type QueryPlansArgs = {
 
 
 /** All queries. */
+export type QueryPlansBySlugArgs = {
+  plans: ReadonlyArray<PlanNameInput>;
+};
+
+
+/** All queries. */
 export type QueryPreviewArgs = {
   publisher: Scalars['String']['input'];
   secret: Scalars['String']['input'];
@@ -3604,6 +3673,21 @@ export type QueryPreviewLinksArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: Scalars['String']['input'];
+};
+
+
+/** All queries. */
+export type QueryPublisherArgs = {
+  slug: Scalars['String']['input'];
+};
+
+
+/** All queries. */
+export type QueryPublishersArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -5292,6 +5376,7 @@ export type ResolversTypes = {
   PlanDifferenceKind: PlanDifferenceKind;
   PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
   PlanFilter: PlanFilter;
+  PlanNameInput: PlanNameInput;
   PlanPortionInput: PlanPortionInput;
   PlanTexts: ResolverTypeWrapper<PlanTextsParent>;
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
@@ -5303,6 +5388,8 @@ export type ResolversTypes = {
   PublishPlanInput: PublishPlanInput;
   PublishPlanPayload: ResolverTypeWrapper<Omit<PublishPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   Publisher: ResolverTypeWrapper<PublisherParent>;
+  PublisherConnection: ResolverTypeWrapper<Omit<PublisherConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PublisherEdge']> }>;
+  PublisherEdge: ResolverTypeWrapper<Omit<PublisherEdge, 'node'> & { node: ResolversTypes['Publisher'] }>;
   PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
   QuarantinedRow: ResolverTypeWrapper<Omit<QuarantinedRow, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
@@ -5541,6 +5628,7 @@ export type ResolversParentTypes = {
   PlanDifference: PlanDifference;
   PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
   PlanFilter: PlanFilter;
+  PlanNameInput: PlanNameInput;
   PlanPortionInput: PlanPortionInput;
   PlanTexts: PlanTextsParent;
   PrepSession: PrepSessionParent;
@@ -5551,6 +5639,8 @@ export type ResolversParentTypes = {
   PublishPlanInput: PublishPlanInput;
   PublishPlanPayload: Omit<PublishPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   Publisher: PublisherParent;
+  PublisherConnection: Omit<PublisherConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PublisherEdge']> };
+  PublisherEdge: Omit<PublisherEdge, 'node'> & { node: ResolversParentTypes['Publisher'] };
   PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
   Quantity: Scalars['Quantity']['output'];
   QuarantinedRow: Omit<QuarantinedRow, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
@@ -5815,6 +5905,7 @@ export type ChangedPlanResolvers<ContextType = Context, ParentType extends Resol
 
 export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
   batch: Resolver<ResolversTypes['BatchRule'], ParentType, ContextType>;
+  componentId: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   credits: Resolver<ReadonlyArray<ResolversTypes['Credit']>, ParentType, ContextType>;
   equipment: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -6274,6 +6365,7 @@ export type MealResolvers<ContextType = Context, ParentType extends ResolversPar
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
   introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  mealId: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
   serves: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -6439,6 +6531,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   credits: Resolver<ReadonlyArray<ResolversTypes['Credit']>, ParentType, ContextType>;
   currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   equipment: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  firstPublishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
@@ -6450,6 +6543,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
   newest: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
   notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
+  planId: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
@@ -6467,6 +6561,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   texts: Resolver<ResolversTypes['PlanTexts'], ParentType, ContextType, RequireFields<PlanTextsArgs, 'locale'>>;
   tips: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  updatedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   withdrawnAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   withdrawnBecause: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -6562,10 +6657,21 @@ export type PublisherResolvers<ContextType = Context, ParentType extends Resolve
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
   languages: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  plans: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<PublisherPlansArgs>>;
   region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   website: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PublisherConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublisherConnection'] = ResolversParentTypes['PublisherConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['PublisherEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type PublisherEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublisherEdge'] = ResolversParentTypes['PublisherEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
 };
 
 export type PublisherPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublisherPayload'] = ResolversParentTypes['PublisherPayload']> = {
@@ -6617,13 +6723,17 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   importRuns?: Resolver<Maybe<ResolversTypes['ImportRunConnection']>, ParentType, ContextType, RequireFields<QueryImportRunsArgs, 'feed'>>;
   morningReport?: Resolver<Maybe<ResolversTypes['MorningReport']>, ParentType, ContextType, RequireFields<QueryMorningReportArgs, 'hours'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  nodes?: Resolver<ReadonlyArray<Maybe<ResolversTypes['Node']>>, ParentType, ContextType, RequireFields<QueryNodesArgs, 'ids'>>;
   packsDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPacksDraftArgs, 'publisher' | 'slug'>>;
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  plansBySlug?: Resolver<ReadonlyArray<Maybe<ResolversTypes['Plan']>>, ParentType, ContextType, RequireFields<QueryPlansBySlugArgs, 'plans'>>;
   preview?: Resolver<Maybe<ResolversTypes['DraftPreview']>, ParentType, ContextType, RequireFields<QueryPreviewArgs, 'publisher' | 'secret' | 'slug'>>;
   previewLinks?: Resolver<ResolversTypes['PreviewLinkConnection'], ParentType, ContextType, RequireFields<QueryPreviewLinksArgs, 'publisher'>>;
+  publisher?: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType, RequireFields<QueryPublisherArgs, 'slug'>>;
+  publishers?: Resolver<ResolversTypes['PublisherConnection'], ParentType, ContextType, Partial<QueryPublishersArgs>>;
   quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
   readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
@@ -7209,6 +7319,8 @@ export type Resolvers<ContextType = Context> = {
   Problem: ProblemResolvers<ContextType>;
   PublishPlanPayload: PublishPlanPayloadResolvers<ContextType>;
   Publisher: PublisherResolvers<ContextType>;
+  PublisherConnection: PublisherConnectionResolvers<ContextType>;
+  PublisherEdge: PublisherEdgeResolvers<ContextType>;
   PublisherPayload: PublisherPayloadResolvers<ContextType>;
   Quantity: GraphQLScalarType;
   QuarantinedRow: QuarantinedRowResolvers<ContextType>;

@@ -131,6 +131,7 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "Food.storage": 5,
   "Plan.check": 50,
   "Plan.revisions": 5,
+  "Publisher.plans": 5,
   "Plan.scaled": 10,
   "Plan.scaling": 10,
   "Plan.servingsTable": 20,
@@ -174,6 +175,8 @@ export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> =
   "Query.checkDocuments": ({ texts }) => lengthOf(texts),
   "Query.readLines": ({ texts }) => textLinePoints(texts),
   "Query.uploadedImages": ({ files }) => lengthOf(files),
+  "Query.nodes": ({ ids }) => lengthOf(ids),
+  "Query.plansBySlug": ({ plans }) => lengthOf(plans),
   "Query.shopping": ({ plans }) => lengthOf(plans),
   "Query.shoppingList": ({ plans }) => lengthOf(plans),
 };

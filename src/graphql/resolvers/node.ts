@@ -1,6 +1,7 @@
 import { findOwnFood } from "../../services/foods/find-own-food.js";
 import type { Context } from "../context.js";
 import { problemsError } from "../errors.js";
+import { frozenInLanguage } from "../frozen-plan.js";
 import { readGlobalId, type NodeRef } from "../global-id.js";
 import type { NodeParent } from "../parent-types.js";
 import { componentParent, foodParent, mealParent } from "./make-parents.js";
@@ -30,7 +31,11 @@ async function find(ref: NodeRef, { loaders, deps, actor }: Context): Promise<No
   const published = ref.revision === null ? null : await loaders.plansById.load(ref.revision);
   if (published === null) return null;
   if (ref.kind === "Plan") return { ...published, __typename: ref.kind };
-  const frozen = await loaders.frozen(published);
+  const written = await loaders.frozen(published);
+  const language = "language" in ref ? (ref.language ?? null) : null;
+  const frozen = frozenInLanguage(written, language);
+  // A language that the revision does not have is no object of it.
+  if (language !== null && frozen.bundle.plan.locale !== language) return null;
   if (ref.kind === "Food") {
     const food = frozen.foods.get(ref.slug);
     return food ? { ...foodParent(food, published), __typename: ref.kind } : null;

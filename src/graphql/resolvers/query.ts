@@ -4,11 +4,13 @@ import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
+import { listPublishers } from "../../services/access/list-publishers.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { missingPlan } from "../../services/plans/missing-plan.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./plans/change.js";
+import { readGlobalId } from "../global-id.js";
 import { readersPayload } from "../payload.js";
 import { shopForPlans } from "./plans/shop-for-plans.js";
 import { connection } from "./connection.js";
@@ -51,6 +53,18 @@ export const queryResolvers: QueryResolvers = {
     return connection(valueOf(await listPlans(deps, { filter: wanted, page })), (plan) => plan);
   },
 
+  plansBySlug: (_, { plans: named }, { loaders }) => {
+    refuseCount(named.length, "plans");
+    return Promise.all(
+      named.map(({ publisher, slug, revision }) => loaders.plans.load({ publisher, slug, revision: revision ?? null })),
+    );
+  },
+
+  publisher: (_, { slug }, { loaders }) => loaders.publishers.load(slug),
+
+  publishers: async (_, page, { deps }) =>
+    connection(valueOf(await listPublishers(deps, page)), (publisher) => publisher),
+
   component: async (_, { publisher, slug }, { loaders }) => {
     const home = await loaders.componentHomes.load({ publisher, slug });
     if (home === null) return null;
@@ -89,4 +103,19 @@ export const queryResolvers: QueryResolvers = {
   panFactor: (_, { from, to }) => valueOf(changePan(from, to)),
 
   node: (_, { id }, context) => loadNode(id, context),
+
+  nodes: (_, { ids }, context) => {
+    refuseCount(ids.length, "ids");
+    return Promise.all(ids.map((id) => (readGlobalId(id) === null ? null : loadNode(id, context))));
+  },
 };
+
+/** The most things that are asked for by name at once. */
+const mostNamed = 100;
+
+function refuseCount(count: number, name: string): void {
+  if (count === 0)
+    throw problemsError([{ code: "BAD_SHAPE", path: [name], expected: "at least one entry", got: "none" }]);
+  if (count > mostNamed)
+    throw problemsError([{ code: "TOO_LARGE", path: [name], what: "entries", size: count, limit: mostNamed }]);
+}

@@ -1,3 +1,4 @@
+import { z } from "zod";
 import type { Image } from "../../domain/model/image.js";
 import type { Data, Publisher } from "../data.js";
 import { UnknownPublisher } from "../errors.js";
@@ -5,6 +6,7 @@ import { Prisma } from "../generated/client.js";
 import { fromJson, jsonOrNull } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
+import { readPage } from "../sql/read-page.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = {
@@ -18,6 +20,17 @@ const publisherOf = ({ image, ...row }: PublisherRow): Publisher => ({
   ...row,
   image: image === null ? null : fromJson<Image>(image),
 });
+
+/** Publishers whose plans readers find, in the order of their slugs. */
+const publishing = {
+  order: [{ column: Prisma.sql`o.slug`, type: Prisma.sql`text`, descending: false }],
+  keys: z.tuple([z.string().refine(isStorable)]),
+  from: Prisma.sql`publishers o`,
+  where: Prisma.sql`EXISTS (SELECT 1 FROM plans p WHERE p.publisher_id = o.id AND p.newest_revision_id IS NOT NULL)`,
+  columns: Prisma.sql`b.id, b.slug, b.name, b.region, b.currency, b.languages, b.description, b.website, b.image`,
+  join: Prisma.sql`JOIN publishers b ON b.slug = k.k0`,
+  keysOf: ({ slug }: PublisherRow) => [slug] as const,
+};
 
 export function publisherData({ db }: Session): Data["publishers"] {
   return {
@@ -57,6 +70,10 @@ export function publisherData({ db }: Session): Data["publishers"] {
     byIds: async (ids) => {
       const found = await db.publisher.findMany({ where: { id: { in: ids.filter(isId) } }, select: columns });
       return inOrder<string, Publisher>(ids, found.map(publisherOf), ({ id }) => id, String);
+    },
+    page: async (request) => {
+      const page = await readPage<PublisherRow, readonly [string]>(db, publishing, request);
+      return { ...page, items: page.items.map(({ cursor, item }) => ({ cursor, item: publisherOf(item) })) };
     },
   };
 }

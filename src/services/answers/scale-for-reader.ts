@@ -11,6 +11,7 @@ import { findFoods } from "../foods/find-foods.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { findSynonyms, foodsToday } from "../foods/foods-today.js";
 import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
+import { findPlans } from "../plans/find-plans.js";
 import { loadPlan } from "../plans/load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
@@ -108,10 +109,19 @@ export async function publicationOf(deps: Deps, published: PublishedRevision): P
   const [publisher] = await deps.data.publishers.bySlugs([published.publisher]);
   if (!publisher) throw new Error(`revision ${published.id} has no publisher`);
   const { slug, revision, publishedAt, withdrawnAt, withdrawnBecause, changeNote, checksum } = published;
+  const of = { publisher: published.publisher, slug };
+  const [first, newest] = await findPlans(deps, [
+    { ...of, revision: 1 },
+    { ...of, revision: null },
+  ]);
   return {
     publisher: { slug: publisher.slug, name: publisher.name },
     slug,
     revision,
+    // Of a draft that is previewed nothing may be published yet.
+    planId: (first ?? published).id,
+    firstPublishedAt: (first ?? published).publishedAt,
+    updatedAt: newest?.publishedAt ?? withdrawnAt ?? publishedAt,
     publishedAt,
     withdrawnAt,
     withdrawnBecause,

@@ -57,6 +57,11 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       ...privately(publishers, notePrivate),
       bySlugs: on("publishers", publishers.bySlugs),
       byIds: on("publishers", publishers.byIds),
+      page: (request) => {
+        // A publisher is listed while a plan of its is in force.
+        onEach(["publishers", "plans"]);
+        return publishers.page(request);
+      },
     },
     foods: {
       ...privately(foods, notePrivate),

@@ -25,6 +25,7 @@ export const schemaOrgContext = {
       ...["step", "text", "tool", "CreativeWork", "citation"].map(text),
       ...["url", "license", "isBasedOn"].map(address),
       ...["datePublished"].map(date),
+      ...["dateModified"].map(date),
     ]),
   },
 };

@@ -6,6 +6,8 @@ import type { ComponentResolvers, RouteResolvers } from "../../generated/resolve
 import { globalId } from "../../global-id.js";
 import type { ComponentParent, RouteParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
+import { languageShown } from "../../frozen-plan.js";
+import { planIdOf } from "./plan-over-time.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { mealParent } from "../make-parents.js";
 import { textResolvers } from "./words.js";
@@ -13,7 +15,10 @@ import { anybodysSide } from "./readers-side.js";
 import { guidanceOfComponent } from "./storage-guidance.js";
 
 export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentParent> = {
-  id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
+  id: ({ frozen, slug }) =>
+    globalId({ kind: "Component", revision: frozen.published.id, slug, ...languageShown(frozen) }),
+  componentId: async ({ frozen, slug }, _, { loaders }) =>
+    `${await planIdOf(frozen.published, loaders)}#component-${slug}`,
   image: ({ frozen, image }) => imageParent(frozen.published.publisher, image),
   ...textResolvers,
   equipment: ({ equipment = [] }) => equipment,

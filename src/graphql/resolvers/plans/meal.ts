@@ -1,6 +1,7 @@
 import { mealTime } from "../../../services/answers/meal-time.js";
 import type { MealResolvers } from "../../generated/resolver-types.js";
-import { componentIn } from "../../frozen-plan.js";
+import { componentIn, languageShown } from "../../frozen-plan.js";
+import { planIdOf } from "./plan-over-time.js";
 import { globalId } from "../../global-id.js";
 import type { MealParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
@@ -9,7 +10,8 @@ import { textResolvers } from "./words.js";
 import { componentParent } from "../make-parents.js";
 
 export const mealResolvers: FieldsToResolve<MealResolvers, MealParent> = {
-  id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug }),
+  id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug, ...languageShown(frozen) }),
+  mealId: async ({ frozen, slug }, _, { loaders }) => `${await planIdOf(frozen.published, loaders)}#meal-${slug}`,
   at: mealTime,
   image: ({ frozen, image }) => imageParent(frozen.published.publisher, image),
   ...textResolvers,

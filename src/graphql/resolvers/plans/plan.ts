@@ -19,6 +19,7 @@ import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
 import { anybodysSide, readersSide } from "./readers-side.js";
+import { firstOf, planIdOf, updatedAtOf } from "./plan-over-time.js";
 import { scaleFrozen } from "./scale-frozen.js";
 import { textResolvers } from "./words.js";
 
@@ -31,6 +32,9 @@ const inDocument =
 export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
   id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
   publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
+  planId: (plan, _, { loaders }) => planIdOf(plan, loaders),
+  firstPublishedAt: async (plan, _, { loaders }) => (await firstOf(plan, loaders)).publishedAt,
+  updatedAt: (plan, _, { loaders }) => updatedAtOf(plan, loaders),
   newest: ({ publisher, slug }, _, { loaders }) => loaders.plans.load({ publisher, slug, revision: null }),
   supersededBy: async ({ publisher, slug, revision }, _, { loaders }) => {
     const newest = await loaders.plans.load({ publisher, slug, revision: null });
