@@ -327,10 +327,7 @@ export interface Data {
     save(publisher: { slug: string; name: string }): Promise<Publisher>;
     /** Inside a transaction: until it ends, whoever locks the same publisher waits. One writer at a time sees and changes its drafts. */
     lock(slug: string): Promise<void>;
-    /**
-     * Inside a transaction: waits for everybody who is writing anything of the publisher's, and until it ends whoever wants to waits: every row
-     * of a publisher refers to it.
-     */
+    /** Inside a transaction: waits for all who write anything of the publisher's, and until it ends they wait: each of its rows refers to it. */
     lockAlone(slug: string): Promise<void>;
     /** false: the slug is taken. */
     create(publisher: { slug: string; name: string }): Promise<boolean>;

@@ -116,7 +116,20 @@ export function graphqlAttacks(target: Target): readonly AttackRequest[] {
       { p: portions(50), h: of(200) },
     ),
   );
-  return [...byHousehold, ...tables, ...servings, ...lists, ...pages, ...shoppings, ...wholeDocuments(target)];
+  const named = [100, 101, 5_000].flatMap((count) => [
+    graphql(
+      `${String(count)} nodes, 28 times`,
+      `query ($ids: [ID!]!) { ${times(28, (n) => `a${String(n)}: nodes(ids: $ids) { id ... on Plan { foods { id } } }`)} }`,
+      { ids: listOf(count, (at) => Buffer.from(`Food:${around(target.foods, at)}`).toString("base64url")) },
+    ),
+    graphql(
+      `${String(count)} plans by slug`,
+      "query ($p: [PlanNameInput!]!) { plansBySlug(plans: $p) { planId updatedAt meals { mealId } components { componentId } publisher { plans(first: 100) { edges { node { title } } } } } }",
+      { p: listOf(count, (at) => ({ publisher: target.publisher, slug: around(target.plans, at) })) },
+    ),
+  ]);
+  const aboutPlans = [...byHousehold, ...tables, ...servings, ...lists, ...pages, ...shoppings, ...named];
+  return [...aboutPlans, ...wholeDocuments(target)];
 }
 
 function wholeDocuments(target: Target): readonly AttackRequest[] {
