@@ -3032,7 +3032,7 @@ export type Problem = {
   readonly line: Maybe<Scalars['Int']['output']>;
   /** A sentence or two that say where it is, what is wrong, and what to do. */
   readonly message: Scalars['String']['output'];
-  /** The facts that the sentences are made of. Their names for each code are in `vocabulary`. */
+  /** The facts that the sentences are made of. */
   readonly parameters: ReadonlyArray<MessageParameter>;
   /**
    * Where: from the input downwards, or inside the draft document that `file` names: names of fields, slugs, codes and places in
@@ -3379,7 +3379,7 @@ export type Query = {
   readonly morningReport: Maybe<MorningReport>;
   /** Any object that has an id. Null if it no longer exists. */
   readonly node: Maybe<Node>;
-  /** Several of them, in the order asked for; null for those that no longer exist. */
+  /** Several of them, in the order asked for; null for those that no longer exist, and for what is no id of this service. */
   readonly nodes: ReadonlyArray<Maybe<Node>>;
   /** The packs that a publisher adds to a food. Requires the scope READ_DRAFTS. */
   readonly packsDraft: Maybe<Draft>;
@@ -4911,7 +4911,7 @@ export type Warning = {
   readonly code: WarningCode;
   /** A sentence that says where, and what to do. */
   readonly message: Scalars['String']['output'];
-  /** The facts that the sentences are made of, with slugs. Their names for each code are in `vocabulary`. */
+  /** The facts that the sentences are made of, with slugs. */
   readonly parameters: ReadonlyArray<MessageParameter>;
   /** Where: slugs and codes from the plan downwards, or names of input fields. */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
