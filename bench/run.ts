@@ -11,6 +11,7 @@ import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
 import { importBesideReaders } from "./import-beside-readers.js";
 import { longestTurn } from "./longest-turn.js";
+import { find } from "./find.js";
 import { slugLookup } from "./slug-lookup.js";
 import { foodsBenchmark } from "./foods.js";
 
@@ -32,6 +33,7 @@ const all: readonly Benchmark[] = [
   ...refusalBenchmarks,
   ...hotPathBenchmarks,
   generatedBenchmark,
+  find,
   slugLookup,
   longestTurn,
   importBesideReaders,

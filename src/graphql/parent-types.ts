@@ -28,6 +28,8 @@ import type { SessionComponent } from "../domain/plan/session/split-session.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
+import type { HitFacts } from "../services/plans/listing/hit-facts.js";
+import type { FoundPlans, PlanHit } from "../services/plans/listing/search-plans.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { ShownTitle } from "../services/plans/titles-in-language.js";
 import type { SavedDraft } from "../services/drafts/save-documents.js";
@@ -70,6 +72,19 @@ export type KeepingRuleParent = KeepingRule;
 export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
 
 /** A page of foods, and what was searched for; null: nothing. */
+/** A page of plans; `found` left out: of revisions, of which nothing else is known. */
+export interface PlanConnectionParent {
+  readonly edges: readonly PlanEdgeParent[];
+  readonly pageInfo: FoodConnectionParent["pageInfo"];
+  readonly found?: FoundPlans;
+}
+export interface PlanEdgeParent {
+  readonly cursor: string;
+  readonly node: PlanParent;
+  readonly hit?: PlanHit;
+}
+export type PlanFactsParent = HitFacts;
+
 export interface FoodConnectionParent {
   readonly edges: readonly { readonly cursor: string; readonly node: FoodParent }[];
   readonly pageInfo: {

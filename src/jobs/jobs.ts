@@ -5,6 +5,7 @@ import { reportImports } from "../services/imports/reports/report-imports.js";
 import { reviewRevisions } from "../services/plans/review-revisions.js";
 import { runScheduled } from "../services/schedule/run-scheduled.js";
 import { startDueImports } from "../services/imports/feeds/start-due-imports.js";
+import { noteFactSources, workOutDueFacts } from "../services/plans/listing/work-out-due-facts.js";
 import { verifyRevisions } from "../services/plans/verify-revisions.js";
 
 /** Something done at a time of day instead of for a caller. Running it twice does no harm. */
@@ -19,6 +20,9 @@ export interface Job {
 /** Each morning, so that the report of the imports can name what became of plans in print; and soon after a change of rules or foods. */
 export const reviewRevisionsJob: Job = { name: "review-revisions", cron: "30 4 * * *", run: reviewRevisions };
 
+/** Soon after a change of rules, foods or prices, and each night; what lists find plans by hangs on them. */
+export const noteFactSourcesJob: Job = { name: "note-fact-sources", cron: "20 4 * * *", run: noteFactSources };
+
 /** Publishes and withdraws plans at their hours; and at the start of a worker, what was missed while none ran. */
 export const runScheduledJob: Job = { name: "run-scheduled", cron: "* * * * *", run: runScheduled };
 
@@ -31,6 +35,9 @@ export const jobs: readonly Job[] = [
   runScheduledJob,
   { name: "start-due-imports", cron: "* * * * *", run: startDueImports },
   reviewRevisionsJob,
+  noteFactSourcesJob,
+  // Every minute: a plan that came back into force is in no list by its facts before.
+  { name: "work-out-facts", cron: "* * * * *", run: workOutDueFacts },
   // Before anybody cooks.
   { name: "report-imports", cron: "0 6 * * *", run: reportImports },
 ];

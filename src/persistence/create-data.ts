@@ -16,6 +16,7 @@ import { importFileData } from "./imports/import-files.js";
 import { importRunData } from "./imports/import-runs.js";
 import { withTimeout } from "./database/with-timeout.js";
 import { listedPackData } from "./imports/listed-packs.js";
+import { planFactsData } from "./plans/plan-facts.js";
 import { planData } from "./plans/plans.js";
 import { scheduledChangeData } from "./plans/scheduled-changes.js";
 import { previewLinkData } from "./plans/preview-links.js";
@@ -59,6 +60,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     plans: planData(session),
     drafts: draftData(session),
     revisions: revisionData(session),
+    planFacts: planFactsData(session),
     reviews: reviewData(session),
     ruleSets: ruleSetData(session),
     accessTokens: accessTokenData(session),

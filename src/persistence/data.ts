@@ -21,6 +21,7 @@ import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { Author } from "./access/author.js";
 import type { RevisionSummary, TitleAsked } from "./plans/found-revision.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
+import type { FactFilter, PlanFactsData } from "./plans/plan-facts-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { ClaimedKey } from "./access/claimed-key.js";
@@ -88,12 +89,9 @@ export interface RevisionRef {
   readonly revision: number | null;
 }
 
-export interface PlanFilter {
-  readonly publisher: string | null;
+export interface PlanFilter extends Pick<FactFilter, "publisher" | "usesFood" | "usesComponent"> {
   /** Words of the title, any case. */
   readonly search: string | null;
-  readonly usesFood: string | null;
-  readonly usesComponent: string | null;
 }
 
 export interface FoodFilter {
@@ -441,6 +439,7 @@ export interface Data {
     /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */
     page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
   };
+  readonly planFacts: PlanFactsData<RevisionSummary>;
   readonly reviews: {
     /** Revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. */
     inForce(after: string | null, limit: number): Promise<readonly RevisionInForce[]>;

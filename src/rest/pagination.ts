@@ -4,6 +4,7 @@ import type { Page } from "../services/deps.js";
 import { largestPage, type WantedPage } from "../services/answers/page-request.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
 import { inQuery, one, wholeNumber, type Parameter } from "./parameter.js";
+import { parameterOf } from "./plan-search-query.js";
 import { badParameters } from "./refusal.js";
 
 const size = z.number().int().min(1).max(largestPage);
@@ -65,10 +66,10 @@ function neighbour({ address, query }: Question, place: Readonly<Record<string, 
   return `${address.split("?")[0]}?${asked}`;
 }
 
-const names: Readonly<Record<string, string>> = { usesFood: "uses-food", usesComponent: "uses-component" };
-
 /** A problem of a filter, with the name of the parameter. */
 function inFilter(problem: Problem): Problem {
   const [first, name, ...rest] = problem.path;
-  return first === "filter" && name !== undefined ? { ...problem, path: [names[name] ?? name, ...rest] } : problem;
+  return first === "filter" && name !== undefined
+    ? { ...problem, path: [parameterOf(String(name)), ...rest] }
+    : problem;
 }

@@ -2,7 +2,8 @@ import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { FileSources } from "./imports/files/file-sources.js";
 import type { AroundStage } from "./answer-stage.js";
 import type { OperatorAddress } from "./imports/feeds/operator-address.js";
-import type { Data } from "../persistence/data.js";
+import type { Data, RevisionSummary } from "../persistence/data.js";
+import type { ListedPlan as PlanOfList } from "../persistence/plans/plan-facts-data.js";
 import type { TimeSlicer, SlicedWork } from "./time-slices.js";
 import type { Cache } from "./cache/cache.js";
 
@@ -42,6 +43,7 @@ export type {
 export type { ScheduledChange, ScheduledState, ScheduledTime } from "../persistence/plans/scheduled-change-data.js";
 export type { PreviewLink } from "../persistence/plans/preview-link-data.js";
 export type { DraftKind } from "../domain/problem.js";
+export type { FactFilter, PlanOrder, StoredFacts } from "../persistence/plans/plan-facts-data.js";
 export type { Page, PageRequest } from "../persistence/sql/page.js";
 
 export type {
@@ -54,6 +56,9 @@ export type {
   QuarantinedRow,
   RunKind,
 } from "../persistence/imports/import-data.js";
+
+/** A published plan as a list finds it. */
+export type ListedPlan = PlanOfList<RevisionSummary>;
 
 /** Facts first, then a sentence: the order pino takes them in. */
 export interface Log {

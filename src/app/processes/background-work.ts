@@ -1,4 +1,4 @@
-import { jobs, runScheduledJob } from "../../jobs/jobs.js";
+import { jobs, noteFactSourcesJob, runScheduledJob } from "../../jobs/jobs.js";
 import type { FileSources } from "../../services/imports/files/file-sources.js";
 import type { Log } from "../../services/deps.js";
 import type { Environment } from "../setup/environment.js";
@@ -32,6 +32,8 @@ export async function startBackgroundWork(
   const more = { patience: graceMs * 0.8, ...(observer === null ? {} : { aroundJob: observer.aroundJob }) };
   const queue = await startJobQueue({ sql, zone, jobs, deps, log, ...more });
   await queue.enqueue(runScheduledJob.name);
+  // What changed while no worker ran, and what a migration left to be worked out.
+  await queue.enqueue(noteFactSourcesJob.name);
   const reviews = await reviewAfterChanges(database.follow, queue, log);
   return {
     close: async () => {

@@ -1,4 +1,4 @@
-import { reviewRevisionsJob } from "../../jobs/jobs.js";
+import { noteFactSourcesJob, reviewRevisionsJob } from "../../jobs/jobs.js";
 import type { Followed, FollowSignals, Signal } from "../../persistence/database/change-signals.js";
 import type { Log } from "../../services/deps.js";
 import type { JobQueue } from "./job-queue.js";
@@ -21,9 +21,13 @@ export function reviewAfterChanges(
 ): Promise<Followed> {
   let hasListened = false;
   const ask = (): void => {
-    queue.enqueueOften(reviewRevisionsJob.name, seconds).catch((error: unknown) => {
-      log.error({ err: error }, "a review of published plans could not be queued; the next one is in the morning");
-    });
+    for (const { name } of [reviewRevisionsJob, noteFactSourcesJob])
+      queue.enqueueOften(name, seconds).catch((error: unknown) => {
+        log.error(
+          { err: error, job: name },
+          "a review of published plans could not be queued; the next one is in the morning",
+        );
+      });
   };
   return follow({
     heard: (signal) => {

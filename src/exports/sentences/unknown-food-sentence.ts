@@ -15,7 +15,7 @@ export function unknownFoodSentence({ food, offer }: UnknownFood): string {
   const name = JSON.stringify(food);
   const document =
     slug === null
-      ? " Save a food of your own first."
+      ? " Look for what it is called with `foods(search)`, or save a food of your own first."
       : ` Or save a food of your own first: {kind: food, slug: ${slug}, names: {${language}: ${name}}, aisle: other, shopped-by: mass}`;
   return `${missing}${meant}${ofTable}${document}`;
 }

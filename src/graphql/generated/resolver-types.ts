@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, ScheduledChangeParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ScalingPayloadParent, ShoppingPayloadParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, PlanTextsParent, WrittenTextParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, PlanConnectionParent, PlanEdgeParent, PlanFactsParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, ScheduledChangeParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ScalingPayloadParent, ShoppingPayloadParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, PlanTextsParent, WrittenTextParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -642,6 +642,14 @@ export type Cost = {
   readonly unpriced: ReadonlyArray<Scalars['String']['output']>;
   /** The share of it that these servings eat. */
   readonly used: Maybe<Money>;
+};
+
+/** The most that a serving may cost. */
+export type CostLimit = {
+  /** A decimal number, such as "4.50". */
+  readonly amount: Scalars['String']['input'];
+  /** ISO 4217 code. */
+  readonly currency: Scalars['String']['input'];
 };
 
 /** A draft to show. */
@@ -2546,6 +2554,16 @@ export type NutrientFigureLabelArgs = {
   scheme?: LabelScheme;
 };
 
+/** From how much to how much of a nutrient a serving has. */
+export type NutrientLimit = {
+  /** At most so much, where it is known of every food. */
+  readonly max?: InputMaybe<Scalars['Float']['input']>;
+  /** At least so much, where that is certain. */
+  readonly min?: InputMaybe<Scalars['Float']['input']>;
+  /** The nutrient. */
+  readonly nutrient: Nutrient;
+};
+
 /** What nutrition is computed from. */
 export type NutritionBasis =
   /** Raw foods, over the weight of the finished dish and its servings. */
@@ -2806,13 +2824,44 @@ export type PlanTextsArgs = {
   locale: Scalars['String']['input'];
 };
 
+/** An allergen of a plan. */
+export type PlanAllergen = {
+  readonly __typename?: 'PlanAllergen';
+  /** Its code. */
+  readonly allergen: Scalars['String']['output'];
+  /** As an ingredient. */
+  readonly presence: AllergenPresence;
+  /** As traces. UNKNOWN unless every food says. */
+  readonly traces: AllergenPresence;
+};
+
 /** A page of plans. */
 export type PlanConnection = {
   readonly __typename?: 'PlanConnection';
   /** The plans, each with its cursor. */
   readonly edges: ReadonlyArray<PlanEdge>;
+  /** How many plans of the list are of each kind. Null in lists of revisions. */
+  readonly facets: Maybe<ReadonlyArray<PlanFacet>>;
+  /** The plans without their cursors. */
+  readonly nodes: ReadonlyArray<Plan>;
   /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
+  /**
+   * How many plans the list has: exactly up to 10,000, and 10,000 where there are more. Plans that a page would leave out count until their facts are
+   * worked out again. Null in lists of revisions.
+   */
+  readonly totalCount: Maybe<Scalars['Int']['output']>;
+  /** Whether `totalCount` is exact; false where there are more. Null in lists of revisions. */
+  readonly totalCountIsExact: Maybe<Scalars['Boolean']['output']>;
+};
+
+/** What a serving costs. */
+export type PlanCost = {
+  readonly __typename?: 'PlanCost';
+  /** The day of the prices. */
+  readonly date: Scalars['Date']['output'];
+  /** The cost. */
+  readonly perServing: Money;
 };
 
 /** A change that readers notice. */
@@ -2892,20 +2941,137 @@ export type PlanEdge = {
   readonly __typename?: 'PlanEdge';
   /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
+  /** What the list finds the plan by. Null where it is not worked out yet, and in lists of revisions. */
+  readonly facts: Maybe<PlanFacts>;
   /** The plan: in lists of plans its newest revision, in lists of revisions that one. */
   readonly node: Plan;
 };
 
+/** Plans of a list by what they have in common. */
+export type PlanFacet = {
+  readonly __typename?: 'PlanFacet';
+  /** Whether every plan of the list is counted; false: 10,000 of them. */
+  readonly isExact: Scalars['Boolean']['output'];
+  /** What it counts by. */
+  readonly kind: PlanFacetKind;
+  /** The commonest values first, at most 50. */
+  readonly values: ReadonlyArray<PlanFacetValue>;
+};
+
+/** What a facet counts plans by. */
+export type PlanFacetKind =
+  /** Appliances that they need. */
+  | 'APPLIANCE'
+  /** Diets that they keep. */
+  | 'DIET'
+  /** Languages that they can be read in. */
+  | 'LANGUAGE'
+  /** Their tags, folded: in lower case and without accents. */
+  | 'TAG'
+  /** Allergens that they are without. */
+  | 'WITHOUT_ALLERGEN';
+
+/** A value of a facet. */
+export type PlanFacetValue = {
+  readonly __typename?: 'PlanFacetValue';
+  /** How many plans have it. */
+  readonly count: Scalars['Int']['output'];
+  /** A code, tag or language, as the filter takes it. */
+  readonly value: Scalars['String']['output'];
+};
+
+/**
+ * What a list finds a plan by, of its own servings and routes, without swaps, and by the rules, foods and prices of a day. For one household ask
+ * `Plan.scaled`.
+ */
+export type PlanFacts = {
+  readonly __typename?: 'PlanFacts';
+  /** Every allergen, by the lists of the region of the filter. */
+  readonly allergens: ReadonlyArray<PlanAllergen>;
+  /** What a serving costs in the region of the filter, in every currency in which the price of every food is known. */
+  readonly costs: ReadonlyArray<PlanCost>;
+  /** Days from its first meal to its last, both counted. */
+  readonly days: Scalars['Int']['output'];
+  /** Codes of the diets that it keeps in the region of the filter. */
+  readonly diets: ReadonlyArray<Scalars['String']['output']>;
+  /** How many of them are at hand. Null if the filter does not say what is. */
+  readonly foodsAtHand: Maybe<Scalars['Int']['output']>;
+  /** How many foods are to be bought. */
+  readonly foodsToBuy: Scalars['Int']['output'];
+  /** Minutes of hands in all its sessions. */
+  readonly handsOnMinutes: Maybe<Scalars['Float']['output']>;
+  /** What is certain of the nutrients of a serving, in all its meals together. */
+  readonly nutrients: ReadonlyArray<PlanNutrient>;
+  /** People that it is written for. */
+  readonly servings: Scalars['Int']['output'];
+  /** Minutes of its longest session. Null where its steps fit no order. */
+  readonly sessionMinutes: Maybe<Scalars['Float']['output']>;
+  /** When it was worked out. Allergens and diets are those of now. */
+  readonly workedOutAt: Scalars['DateTime']['output'];
+};
+
 /** Narrows a list of plans. What is left out does not narrow. */
 export type PlanFilter = {
+  /**
+   * Diets that the plan keeps by what it is made of, as `ScaledPlan.diets` says. Only where that is known of every food. Codes of
+   * `vocabulary`, at most 50.
+   */
+  readonly diets?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /**
+   * Foods that are at hand: slugs, or names in any language, at most 200. Lists plans that need some of them, those first of whose shopping list the most is
+   * there. Of the newest 5,000 that need any.
+   */
+  readonly foodsAtHand?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** BCP 47 tag of a language that the plan can be read in. */
+  readonly language?: InputMaybe<Scalars['String']['input']>;
+  /** Grams of carbohydrate, in the same way. */
+  readonly maxCarbohydrateGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** What a serving costs at most, as `ShoppingList.cost.perServing` says. Only where the price of every food is known in that currency. */
+  readonly maxCostPerServing?: InputMaybe<CostLimit>;
+  /** Kilocalories that a serving has at most, in all meals of the plan together. Only where they are known of every food. */
+  readonly maxEnergyKcal?: InputMaybe<Scalars['Float']['input']>;
+  /** The plan needs the hands for at most so many minutes, in all its sessions. */
+  readonly maxHandsOnMinutes?: InputMaybe<Scalars['Float']['input']>;
+  /** Grams of saturated fat, in the same way. */
+  readonly maxSaturatedFatGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** The longest session that the plan needs has at most so many minutes. */
+  readonly maxSessionMinutes?: InputMaybe<Scalars['Float']['input']>;
+  /** Milligrams of sodium, in the same way. */
+  readonly maxSodiumMilligrams?: InputMaybe<Scalars['Float']['input']>;
+  /** Grams of sugars, in the same way. */
+  readonly maxSugarsGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** Grams of fibre, in the same way. */
+  readonly minFibreGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** Grams of protein that a serving has at least, in all meals of the plan together, as `ScaledPlan.nutrition` says. Only where that is certain. */
+  readonly minProteinGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** Limits of any nutrients, in the same ways. At most 50. */
+  readonly nutrients?: InputMaybe<ReadonlyArray<NutrientLimit>>;
+  /** Its newest revision was published after this time. */
+  readonly publishedAfter?: InputMaybe<Scalars['DateTime']['input']>;
   /** Slug of a publisher. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
-  /** Words of the title, in any case. */
+  /** ISO 3166 code of where the reader is, by whose lists allergens and diets are judged and prices found. Default: where each plan is for. */
+  readonly region?: InputMaybe<Scalars['String']['input']>;
+  /**
+   * Words, or beginnings of words, in any case and order, of which a plan has all: in its title, summary, introduction, notes and tags, in what its meals
+   * and components are called, and in the names of its foods in every language. A word that no plan has is also taken for one that differs by a letter.
+   */
   readonly search?: InputMaybe<Scalars['String']['input']>;
+  /** Tags that the plan has, each of them, in any case. At most 50. */
+  readonly tags?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** Foods that the plan uses, each of them: slugs, or names in any language. At most 50. */
+  readonly usesAllOf?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** Foods of which the plan uses at least one: slugs, or names in any language. At most 50. */
+  readonly usesAnyOf?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
   /** Slug of a component that the plan uses. */
   readonly usesComponent?: InputMaybe<Scalars['String']['input']>;
   /** Slug of a food that the plan uses. */
   readonly usesFood?: InputMaybe<Scalars['String']['input']>;
+  /**
+   * Allergens that no ingredient of the plan has and of which no food may have traces. Only where every food says so of its ingredients; of traces
+   * most say nothing: `PlanEdge.facts` shows what is known of them. Codes of `vocabulary`, at most 50.
+   */
+  readonly withoutAllergens?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
 };
 
 /** Names a plan. */
@@ -2917,6 +3083,28 @@ export type PlanNameInput = {
   /** Slug of the plan. */
   readonly slug: Scalars['String']['input'];
 };
+
+/** How much of a nutrient a serving has. */
+export type PlanNutrient = {
+  readonly __typename?: 'PlanNutrient';
+  /** So much at most. Null if that is not known. */
+  readonly max: Maybe<Scalars['Float']['output']>;
+  /** So much at least. Null if that is not known. */
+  readonly min: Maybe<Scalars['Float']['output']>;
+  /** The nutrient. */
+  readonly nutrient: Nutrient;
+};
+
+/** The order of a list of plans; of equal ones, by the id of the revision. */
+export type PlanOrder =
+  /** The plan that was first published last comes first; corrections do not move it. */
+  | 'FIRST_PUBLISHED'
+  /** The fewest minutes of hands first. Plans without known ones are left out. */
+  | 'LEAST_HANDS_ON'
+  /** The newest revision first. */
+  | 'NEWEST'
+  /** The shortest session first. Plans without a known one are left out. */
+  | 'SHORTEST_SESSION';
 
 /** A plan and how many it is cooked for. */
 export type PlanPortionInput = {
@@ -3392,7 +3580,10 @@ export type Query = {
   readonly plan: Maybe<Plan>;
   /** The draft of a plan. Null if there is none. Requires the scope READ_DRAFTS. */
   readonly planDraft: Maybe<Draft>;
-  /** Published plans, newest first, each in its newest revision. */
+  /**
+   * Published plans, newest first, each in its newest revision. Before a page is answered its plans are held against the rules and foods of today;
+   * one that is no longer what was asked for is left out, so that a page may be shorter than was asked for.
+   */
   readonly plans: PlanConnection;
   /** Several plans by their names, in the order asked for; null where there is none, or it was withdrawn as a whole. */
   readonly plansBySlug: ReadonlyArray<Maybe<Plan>>;
@@ -3649,6 +3840,7 @@ export type QueryPlansArgs = {
   filter: InputMaybe<PlanFilter>;
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
+  orderBy: InputMaybe<PlanOrder>;
 };
 
 
@@ -5253,6 +5445,7 @@ export type ResolversTypes = {
   Component: ResolverTypeWrapper<ComponentParent>;
   CorrectPlanInput: CorrectPlanInput;
   Cost: ResolverTypeWrapper<Cost>;
+  CostLimit: CostLimit;
   CreatePreviewLinkInput: CreatePreviewLinkInput;
   CreatePreviewLinkPayload: ResolverTypeWrapper<Omit<CreatePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversTypes['PreviewLink']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   CreatePublisherInput: CreatePublisherInput;
@@ -5360,6 +5553,7 @@ export type ResolversTypes = {
   NotEatenReason: NotEatenReason;
   Nutrient: Nutrient;
   NutrientFigure: ResolverTypeWrapper<NutrientFigureParent>;
+  NutrientLimit: NutrientLimit;
   NutritionBasis: NutritionBasis;
   NutritionPerServing: ResolverTypeWrapper<NutritionParent>;
   OnHandInput: OnHandInput;
@@ -5371,12 +5565,20 @@ export type ResolversTypes = {
   PanInput: PanInput;
   PartOver: ResolverTypeWrapper<Omit<PartOver, 'amount'> & { amount: Maybe<ResolversTypes['Amount']> }>;
   Plan: ResolverTypeWrapper<PlanParent>;
-  PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
+  PlanAllergen: ResolverTypeWrapper<PlanAllergen>;
+  PlanConnection: ResolverTypeWrapper<PlanConnectionParent>;
+  PlanCost: ResolverTypeWrapper<PlanCost>;
   PlanDifference: ResolverTypeWrapper<PlanDifference>;
   PlanDifferenceKind: PlanDifferenceKind;
-  PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
+  PlanEdge: ResolverTypeWrapper<PlanEdgeParent>;
+  PlanFacet: ResolverTypeWrapper<PlanFacet>;
+  PlanFacetKind: PlanFacetKind;
+  PlanFacetValue: ResolverTypeWrapper<PlanFacetValue>;
+  PlanFacts: ResolverTypeWrapper<PlanFactsParent>;
   PlanFilter: PlanFilter;
   PlanNameInput: PlanNameInput;
+  PlanNutrient: ResolverTypeWrapper<PlanNutrient>;
+  PlanOrder: PlanOrder;
   PlanPortionInput: PlanPortionInput;
   PlanTexts: ResolverTypeWrapper<PlanTextsParent>;
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
@@ -5527,6 +5729,7 @@ export type ResolversParentTypes = {
   Component: ComponentParent;
   CorrectPlanInput: CorrectPlanInput;
   Cost: Cost;
+  CostLimit: CostLimit;
   CreatePreviewLinkInput: CreatePreviewLinkInput;
   CreatePreviewLinkPayload: Omit<CreatePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversParentTypes['PreviewLink']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   CreatePublisherInput: CreatePublisherInput;
@@ -5614,6 +5817,7 @@ export type ResolversParentTypes = {
   Node: NodeParent;
   NotEaten: NotEatenParent;
   NutrientFigure: NutrientFigureParent;
+  NutrientLimit: NutrientLimit;
   NutritionPerServing: NutritionParent;
   OnHandInput: OnHandInput;
   OwnedRegion: OwnedRegion;
@@ -5624,11 +5828,17 @@ export type ResolversParentTypes = {
   PanInput: PanInput;
   PartOver: Omit<PartOver, 'amount'> & { amount: Maybe<ResolversParentTypes['Amount']> };
   Plan: PlanParent;
-  PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
+  PlanAllergen: PlanAllergen;
+  PlanConnection: PlanConnectionParent;
+  PlanCost: PlanCost;
   PlanDifference: PlanDifference;
-  PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
+  PlanEdge: PlanEdgeParent;
+  PlanFacet: PlanFacet;
+  PlanFacetValue: PlanFacetValue;
+  PlanFacts: PlanFactsParent;
   PlanFilter: PlanFilter;
   PlanNameInput: PlanNameInput;
+  PlanNutrient: PlanNutrient;
   PlanPortionInput: PlanPortionInput;
   PlanTexts: PlanTextsParent;
   PrepSession: PrepSessionParent;
@@ -6567,9 +6777,24 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type PlanAllergenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanAllergen'] = ResolversParentTypes['PlanAllergen']> = {
+  allergen: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  traces: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+};
+
 export type PlanConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanConnection'] = ResolversParentTypes['PlanConnection']> = {
   edges: Resolver<ReadonlyArray<ResolversTypes['PlanEdge']>, ParentType, ContextType>;
+  facets: Resolver<Maybe<ReadonlyArray<ResolversTypes['PlanFacet']>>, ParentType, ContextType>;
+  nodes: Resolver<ReadonlyArray<ResolversTypes['Plan']>, ParentType, ContextType>;
   pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+  totalCount: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  totalCountIsExact: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+};
+
+export type PlanCostResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanCost'] = ResolversParentTypes['PlanCost']> = {
+  date: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  perServing: Resolver<ResolversTypes['Money'], ParentType, ContextType>;
 };
 
 export type PlanDifferenceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanDifference'] = ResolversParentTypes['PlanDifference']> = {
@@ -6581,7 +6806,39 @@ export type PlanDifferenceResolvers<ContextType = Context, ParentType extends Re
 
 export type PlanEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanEdge'] = ResolversParentTypes['PlanEdge']> = {
   cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  facts: Resolver<Maybe<ResolversTypes['PlanFacts']>, ParentType, ContextType>;
   node: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type PlanFacetResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanFacet'] = ResolversParentTypes['PlanFacet']> = {
+  isExact: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['PlanFacetKind'], ParentType, ContextType>;
+  values: Resolver<ReadonlyArray<ResolversTypes['PlanFacetValue']>, ParentType, ContextType>;
+};
+
+export type PlanFacetValueResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanFacetValue'] = ResolversParentTypes['PlanFacetValue']> = {
+  count: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  value: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type PlanFactsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanFacts'] = ResolversParentTypes['PlanFacts']> = {
+  allergens: Resolver<ReadonlyArray<ResolversTypes['PlanAllergen']>, ParentType, ContextType>;
+  costs: Resolver<ReadonlyArray<ResolversTypes['PlanCost']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  foodsAtHand: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  foodsToBuy: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  handsOnMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['PlanNutrient']>, ParentType, ContextType>;
+  servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  sessionMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  workedOutAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
+export type PlanNutrientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanNutrient'] = ResolversParentTypes['PlanNutrient']> = {
+  max: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  min: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
 };
 
 export type PlanTextsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanTexts'] = ResolversParentTypes['PlanTexts']> = {
@@ -7308,9 +7565,15 @@ export type Resolvers<ContextType = Context> = {
   PanFactor: PanFactorResolvers<ContextType>;
   PartOver: PartOverResolvers<ContextType>;
   Plan: PlanResolvers<ContextType>;
+  PlanAllergen: PlanAllergenResolvers<ContextType>;
   PlanConnection: PlanConnectionResolvers<ContextType>;
+  PlanCost: PlanCostResolvers<ContextType>;
   PlanDifference: PlanDifferenceResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;
+  PlanFacet: PlanFacetResolvers<ContextType>;
+  PlanFacetValue: PlanFacetValueResolvers<ContextType>;
+  PlanFacts: PlanFactsResolvers<ContextType>;
+  PlanNutrient: PlanNutrientResolvers<ContextType>;
   PlanTexts: PlanTextsResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
   PreviewLink: PreviewLinkResolvers<ContextType>;

@@ -1,3 +1,5 @@
+import { planFilterCost } from "../../services/plans/listing/plan-filter-cost.js";
+
 type Arguments = Readonly<Record<string, unknown>>;
 
 /** How many entries a list is counted as. Pages are counted as the number asked for. */
@@ -73,6 +75,11 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Plan.credits": 4,
   "Plan.foods": 40,
   "Plan.languages": 4,
+  "PlanConnection.facets": 5,
+  "PlanFacet.values": 50,
+  "PlanFacts.allergens": 36,
+  "PlanFacts.costs": 4,
+  "PlanFacts.nutrients": 14,
   "Plan.meals": 8,
   "PrepSession.components": 6,
   "PrepSession.criticalPath": 30,
@@ -130,6 +137,9 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "DraftPreview.scaling": 10,
   "Food.storage": 5,
   "Plan.check": 50,
+  "PlanConnection.facets": 300,
+  "PlanConnection.totalCount": 50,
+  "PlanConnection.totalCountIsExact": 50,
   "Plan.revisions": 5,
   "Publisher.plans": 5,
   "Plan.scaled": 10,
@@ -179,6 +189,11 @@ export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> =
   "Query.plansBySlug": ({ plans }) => lengthOf(plans),
   "Query.shopping": ({ plans }) => lengthOf(plans),
   "Query.shoppingList": ({ plans }) => lengthOf(plans),
+};
+
+/** Points that depend on what the arguments of a field ask for. */
+export const argumentWork: Readonly<Record<string, (args: Arguments) => number>> = {
+  "Query.plans": ({ filter }) => planFilterCost(filter),
 };
 
 /** A page is at most so long; a longer one is refused when it is read. */

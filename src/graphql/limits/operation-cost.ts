@@ -23,7 +23,16 @@ import {
 import { fragmentsOf } from "./fragments.js";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
 import { householdCost } from "../../services/answers/household-cost.js";
-import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
+import {
+  argumentWork,
+  fieldTimes,
+  fieldWork,
+  listSizes,
+  mutationWork,
+  pageSize,
+  problemsSize,
+  queryWork,
+} from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;
 
@@ -75,13 +84,14 @@ export function operationCost(
     const work = workOf(name, parent);
     const type = getNamedType(field.type);
     const often = argumentCost(field, node, fieldTimes[name]);
+    const asked = argumentCost(field, node, argumentWork[name] ?? (() => 0));
     const household = takesHousehold(field)
       ? argumentCost(field, node, ({ household: given }) => householdCost(given))
       : 0;
     if (node.selectionSet === undefined || !isCompositeType(type)) return times(often, work);
     const isPaged = field.args.some((argument) => argument.name === "first");
     const below = costOfSet(node.selectionSet, type, isPaged ? argumentCost(field, node, pageSize) : page);
-    return times(often, plus(plus(work, household), times(sizeOf(field, name, page), plus(1, below))));
+    return times(often, plus(plus(plus(work, asked), household), times(sizeOf(field, name, page), plus(1, below))));
   };
 
   const typeNamed = (name: string | undefined): GraphQLNamedType | undefined =>
@@ -100,7 +110,7 @@ export function operationCost(
 /** Whether a list type is counted; of a single object there is one. */
 function sizeOf(field: GraphQLField<unknown, unknown>, name: string, page: Cost): Cost {
   if (!isListType(getNullableType(field.type))) return 1;
-  if (field.name === "edges") return page;
+  if (field.name === "edges" || name.endsWith("Connection.nodes")) return page;
   if (field.name === "problems") return problemsSize;
   // Where arguments say how often, the list is that long.
   if (name in fieldTimes) return 1;

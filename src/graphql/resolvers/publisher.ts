@@ -1,9 +1,9 @@
 import type { PublisherResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
 import type { PublisherParent } from "../parent-types.js";
-import { listPlans } from "../../services/plans/list-plans.js";
+import { searchPlans } from "../../services/plans/listing/search-plans.js";
 import { valueOf } from "../errors.js";
-import { connection } from "./connection.js";
+import { foundPlans } from "./plans/found-plans.js";
 import { imageParent } from "./image.js";
 import type { FieldsToResolve } from "./fields-to-resolve.js";
 
@@ -12,9 +12,7 @@ export const publisherResolvers: FieldsToResolve<Omit<PublisherResolvers, "id">,
   Pick<PublisherResolvers, "id"> = {
   id: (publisher) => globalId({ kind: "Publisher", id: publisher.id }),
   website: ({ website }) => website ?? null,
-  plans: async ({ slug }, page, { deps }) => {
-    const filter = { publisher: slug, search: null, usesFood: null, usesComponent: null };
-    return connection(valueOf(await listPlans(deps, { filter, page })), (plan) => plan);
-  },
+  plans: async ({ slug }, page, { deps }) =>
+    foundPlans(valueOf(await searchPlans(deps, { filter: { publisher: slug }, page }))),
   image: (publisher) => imageParent(publisher.slug, publisher.image),
 };

@@ -5,13 +5,14 @@ import { listFoods } from "../../services/foods/list-foods.js";
 import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
 import { listPublishers } from "../../services/access/list-publishers.js";
-import { listPlans } from "../../services/plans/list-plans.js";
+import { searchPlans } from "../../services/plans/listing/search-plans.js";
 import { missingPlan } from "../../services/plans/missing-plan.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./plans/change.js";
 import { readGlobalId } from "../global-id.js";
 import { readersPayload } from "../payload.js";
+import { foundPlans } from "./plans/found-plans.js";
 import { shopForPlans } from "./plans/shop-for-plans.js";
 import { connection } from "./connection.js";
 import { draftQueries } from "./drafts/draft.js";
@@ -43,14 +44,12 @@ export const queryResolvers: QueryResolvers = {
     return null;
   },
 
-  plans: async (_, { filter, ...page }, { deps }) => {
-    const wanted = {
-      publisher: filter?.publisher ?? null,
-      search: filter?.search ?? null,
-      usesFood: filter?.usesFood ?? null,
-      usesComponent: filter?.usesComponent ?? null,
-    };
-    return connection(valueOf(await listPlans(deps, { filter: wanted, page })), (plan) => plan);
+  plans: async (_, { filter: given, orderBy, ...page }, { deps }) => {
+    const { publishedAfter, ...filter } = given ?? {};
+    const after = publishedAfter ? new Date(publishedAfter) : null;
+    return foundPlans(
+      valueOf(await searchPlans(deps, { filter: { ...filter, publishedAfter: after }, orderBy, page })),
+    );
   },
 
   plansBySlug: (_, { plans: named }, { loaders }) => {

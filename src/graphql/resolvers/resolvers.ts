@@ -20,6 +20,7 @@ import { findingResolvers, planResolvers, planTextsResolvers } from "./plans/pla
 import { mutationResolvers } from "./mutation.js";
 import { problemResolvers } from "./problem.js";
 import { publisherResolvers } from "./publisher.js";
+import { planConnectionResolvers, planEdgeResolvers, planFactsResolvers } from "./plans/found-plans.js";
 import { queryResolvers } from "./query.js";
 import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
 import {
@@ -99,6 +100,9 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Pack: packResolvers,
   PackCount: packCountResolvers,
   Plan: planResolvers,
+  PlanConnection: planConnectionResolvers,
+  PlanEdge: planEdgeResolvers,
+  PlanFacts: planFactsResolvers,
   PlanTexts: planTextsResolvers,
   LateMeal: lateMealResolvers,
   PreviewLink: previewLinkResolvers,

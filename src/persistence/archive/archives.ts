@@ -10,6 +10,7 @@ import { linkRevision } from "../plans/link-revision.js";
 import { lockPlan } from "../plans/lock-plan.js";
 import { titleColumns, titleValues } from "../plans/revision-summary.js";
 import { canonicalJson } from "../sql/canonical-json.js";
+import { listAnew } from "../plans/list-anew.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 import type { ArchiveData, ArchivedRevision, ArchivedSchedule, DiscardedName, RevisionKey } from "./archive-data.js";
@@ -116,6 +117,7 @@ export function archiveData({ db }: Session): ArchiveData {
           ORDER BY r.revision DESC LIMIT 1
         ) n ON TRUE
         WHERE p.publisher_id = l.publisher_id AND p.id = l.plan_id`;
+      await listAnew(db, Prisma.sql`p.publisher_id = ${idOfPublisher(publisher)}`);
     },
   };
 }

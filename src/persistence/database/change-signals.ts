@@ -3,7 +3,8 @@ export const signalChannel = "prepwright_changes";
 
 /**
  * What changed, as the triggers say it: `foods` (with packs, prices and the open food table), `rules`, `publishers`, one plan as
- * `plan north-field/bean-night`, or `plans` for a great many of them.
+ * `plan north-field/bean-night`, or `plans` for a great many of them; and `listings`,
+ * what lists find plans by.
  */
 export type Signal = string;
 

@@ -200,6 +200,22 @@ export type RevisionComponent = Prisma.RevisionComponentModel
  */
 export type RevisionWord = Prisma.RevisionWordModel
 /**
+ * Model PlanFacts
+ * What lists find a plan by, of its newest revision in force: one row for each plan that has one. Written and read in SQL
+ * (persistence/plans/plan-facts.ts); texts that are looked for stand apart from what lists read of every row.
+ */
+export type PlanFacts = Prisma.PlanFactsModel
+/**
+ * Model SearchedWord
+ * Words that published plans are looked for by, to find those that somebody misspelt.
+ */
+export type SearchedWord = Prisma.SearchedWordModel
+/**
+ * Model FactSource
+ * What facts of plans were worked out from, as checksums: `food carrot`, `rules`, `publisher north-field`.
+ */
+export type FactSource = Prisma.FactSourceModel
+/**
  * Model RuleSet
  * Published rules that were issued together. Never changes once loaded: a trigger refuses it.
  */

@@ -9,6 +9,8 @@ import { linkRevision } from "./link-revision.js";
 import { lockPlan, type LockedPlan } from "./lock-plan.js";
 import { joinPlan, summaryColumns, summaryOf, titleColumns, titleValues } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
+import { Prisma } from "../generated/client.js";
+import { listAnew } from "./list-anew.js";
 
 /** How plans are computed since 0.1.0, which left this out: by what is eaten, and steps grow unless their writer says otherwise. */
 const meaning = 2;
@@ -114,6 +116,7 @@ async function setNewest(db: Db, { publisherId, id, lastRevision }: LockedPlan, 
     },
     select: { id: true },
   });
+  await listAnew(db, Prisma.sql`p.publisher_id = ${publisherId}::uuid AND p.id = ${id}::uuid`);
 }
 
 async function summaryById(db: Db, id: string): Promise<RevisionSummary | null> {

@@ -25,7 +25,7 @@ export function cachedData(
   followed: Pick<Followed, "caughtUp">,
   asOf: number | null = null,
 ): Data {
-  const { publishers, foods, revisions, ruleSets, listedPacks, catalogue, feeds, images } = data;
+  const { publishers, foods, revisions, planFacts, ruleSets, listedPacks, catalogue, feeds, images } = data;
   const keep = <Key, Value>(
     cacheName: CacheName,
     name: string,
@@ -121,6 +121,7 @@ export function cachedData(
         bytesOf: (bundle) => documentSize(bundle) * documentFactor,
       }),
     },
+    planFacts: { ...planFacts, save: afterwards(planFacts.save) },
     ruleSets: {
       ...ruleSets,
       add: afterwards(ruleSets.add),

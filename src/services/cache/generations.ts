@@ -1,11 +1,11 @@
-/** Something that changes and that an answer can depend on. `plan …` is one plan by publisher and slug, `plans` whatever is published. */
-export type Dependency = "foods" | "rules" | "publishers" | "plans" | `plan ${string}`;
+/** Something that changes and that an answer can depend on. `plan …` is one plan by publisher and slug, `plans` whatever is published, `listings` what lists find plans by. */
+export type Dependency = "foods" | "rules" | "publishers" | "plans" | "listings" | `plan ${string}`;
 
 /** A dependency as a number; several plans may share one. */
 export type Slot = number;
 
-const named = { foods: 0, rules: 1, publishers: 2, plans: 3 } as const;
-const firstPlan = 4;
+const named = { foods: 0, rules: 1, publishers: 2, plans: 3, listings: 4 } as const;
+const firstPlan = 5;
 /** Plans share this many slots, so that a million of them take no more memory than one. */
 const planPlaces = 4096;
 

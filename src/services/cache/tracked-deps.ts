@@ -44,7 +44,7 @@ type Note = (dependence: Dependency) => void;
 
 /** Sections whose reads have one dependency each. Frozen documents have none. */
 function watchData(data: Data, note: Note, notePrivate: () => void): Data {
-  const { publishers, foods, revisions, ruleSets, catalogue, changes, images } = data;
+  const { publishers, foods, revisions, planFacts, ruleSets, catalogue, changes, images } = data;
   const on =
     <Given extends readonly unknown[], Found>(dependence: Dependency, read: (...given: Given) => Found) =>
     (...given: Given): Found => {
@@ -52,7 +52,10 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       return read(...given);
     };
   const onEach = (dependences: readonly Dependency[]): void => dependences.forEach(note);
-  const watched: Pick<Data, "publishers" | "foods" | "revisions" | "ruleSets" | "catalogue" | "changes" | "images"> = {
+  const watched: Pick<
+    Data,
+    "publishers" | "foods" | "revisions" | "planFacts" | "ruleSets" | "catalogue" | "changes" | "images"
+  > = {
     publishers: {
       ...privately(publishers, notePrivate),
       bySlugs: on("publishers", publishers.bySlugs),
@@ -99,6 +102,14 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
         if (found.includes(null)) note("plans");
         return found;
       },
+    },
+    planFacts: {
+      ...privately(planFacts, notePrivate),
+      page: on("listings", planFacts.page),
+      count: on("listings", planFacts.count),
+      labels: on("listings", planFacts.labels),
+      withoutPlans: on("listings", planFacts.withoutPlans),
+      nearWords: on("listings", planFacts.nearWords),
     },
     ruleSets: {
       ...privately(ruleSets, notePrivate),

@@ -9,6 +9,7 @@ import { findKeepingRules } from "../answers/guide-storage.js";
 import { freezeImages } from "../images/freeze-images.js";
 import { runInSlices } from "../time-slices.js";
 import { noHousehold, publisherReader, resolveRegion } from "../answers/resolve-region.js";
+import { saveFacts } from "./listing/save-facts.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 interface Published {
@@ -50,6 +51,7 @@ export async function publishFrozen(
   if (!checked.ok) return checked;
   const { findings, ruleSet } = checked.value;
   const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, ruleSet);
+  if (published.created) await saveFacts(deps, { revisionId: published.summary.id, due: 1 }, bundle);
   const own = bundle.foods.filter(({ owner }) => owner !== undefined);
   if (own.length > 0) {
     await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);

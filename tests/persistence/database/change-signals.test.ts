@@ -41,12 +41,12 @@ describeOnBothDatabases("changes of the database", (open) => {
     await data.foods.save([smallFood("carrot")]);
     expect(await said()).toEqual(["foods"]);
     const { summary } = await data.revisions.publish(bundle, new Date());
-    expect(await said()).toEqual(["plan north-field/bean-night"]);
+    expect((await said()).toSorted()).toEqual(["listings", "plan north-field/bean-night"]);
     await data.revisions.withdraw(
       { publisher: "north-field", slug: "bean-night", revision: summary.revision },
       new Date(),
     );
-    expect(await said()).toEqual(["plan north-field/bean-night"]);
+    expect((await said()).toSorted()).toEqual(["listings", "plan north-field/bean-night"]);
     await data.plans.saveDraft(bundle.plan, null);
     expect(await said()).toEqual([]);
   });

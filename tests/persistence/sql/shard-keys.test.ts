@@ -28,6 +28,7 @@ const central: Readonly<Record<string, string>> = {
   import_changes: "of feeds",
   staged_prices: "of feeds, and only while an import goes on",
   listed_packs: "of feeds; price lists belong to foods, which all share",
+  fact_sources: "of foods, rules and publishers, which all share; jobs alone read it",
   _prisma_migrations: "of the database itself",
 };
 

@@ -53,7 +53,8 @@ function saidBeside(
   return now.filter((each) => !saysTheSame(each, food));
 }
 
-const words = memoize(({ allergens, diets, singleIngredient }: FoodClaims): string =>
+/** What is said of a food's allergens and diets, so that the same is the same text. */
+export const wordsOfClaims = memoize(({ allergens, diets, singleIngredient }: FoodClaims): string =>
   JSON.stringify([
     allergens.map(({ code, presence, traces }) => `${code} ${presence} ${traces ?? ""}`).toSorted(),
     diets.map(({ diet, fits }) => `${diet} ${fits}`).toSorted(),
@@ -61,4 +62,4 @@ const words = memoize(({ allergens, diets, singleIngredient }: FoodClaims): stri
   ]),
 );
 
-const saysTheSame = (a: FoodClaims, b: FoodClaims): boolean => a === b || words(a) === words(b);
+const saysTheSame = (a: FoodClaims, b: FoodClaims): boolean => a === b || wordsOfClaims(a) === wordsOfClaims(b);

@@ -426,6 +426,9 @@ export const ModelName = {
   RevisionFood: 'RevisionFood',
   RevisionComponent: 'RevisionComponent',
   RevisionWord: 'RevisionWord',
+  PlanFacts: 'PlanFacts',
+  SearchedWord: 'SearchedWord',
+  FactSource: 'FactSource',
   RuleSet: 'RuleSet',
   Image: 'Image',
   ImageName: 'ImageName',
@@ -454,7 +457,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "translationDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "scheduledChange" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "translationDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "scheduledChange" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "planFacts" | "searchedWord" | "factSource" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -2810,6 +2813,212 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    PlanFacts: {
+      payload: Prisma.$PlanFactsPayload<ExtArgs>
+      fields: Prisma.PlanFactsFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.PlanFactsFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.PlanFactsFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>
+        }
+        findFirst: {
+          args: Prisma.PlanFactsFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.PlanFactsFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>
+        }
+        findMany: {
+          args: Prisma.PlanFactsFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>[]
+        }
+        delete: {
+          args: Prisma.PlanFactsDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>
+        }
+        update: {
+          args: Prisma.PlanFactsUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>
+        }
+        deleteMany: {
+          args: Prisma.PlanFactsDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.PlanFactsUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.PlanFactsUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PlanFactsPayload>[]
+        }
+        aggregate: {
+          args: Prisma.PlanFactsAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregatePlanFacts>
+        }
+        groupBy: {
+          args: Prisma.PlanFactsGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PlanFactsGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.PlanFactsCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PlanFactsCountAggregateOutputType> | number
+        }
+      }
+    }
+    SearchedWord: {
+      payload: Prisma.$SearchedWordPayload<ExtArgs>
+      fields: Prisma.SearchedWordFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SearchedWordFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SearchedWordFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        findFirst: {
+          args: Prisma.SearchedWordFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SearchedWordFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        findMany: {
+          args: Prisma.SearchedWordFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>[]
+        }
+        create: {
+          args: Prisma.SearchedWordCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        createMany: {
+          args: Prisma.SearchedWordCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SearchedWordCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>[]
+        }
+        delete: {
+          args: Prisma.SearchedWordDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        update: {
+          args: Prisma.SearchedWordUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        deleteMany: {
+          args: Prisma.SearchedWordDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SearchedWordUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SearchedWordUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>[]
+        }
+        upsert: {
+          args: Prisma.SearchedWordUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SearchedWordPayload>
+        }
+        aggregate: {
+          args: Prisma.SearchedWordAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSearchedWord>
+        }
+        groupBy: {
+          args: Prisma.SearchedWordGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SearchedWordGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SearchedWordCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SearchedWordCountAggregateOutputType> | number
+        }
+      }
+    }
+    FactSource: {
+      payload: Prisma.$FactSourcePayload<ExtArgs>
+      fields: Prisma.FactSourceFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.FactSourceFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.FactSourceFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        findFirst: {
+          args: Prisma.FactSourceFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.FactSourceFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        findMany: {
+          args: Prisma.FactSourceFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>[]
+        }
+        create: {
+          args: Prisma.FactSourceCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        createMany: {
+          args: Prisma.FactSourceCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.FactSourceCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>[]
+        }
+        delete: {
+          args: Prisma.FactSourceDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        update: {
+          args: Prisma.FactSourceUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        deleteMany: {
+          args: Prisma.FactSourceDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.FactSourceUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.FactSourceUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>[]
+        }
+        upsert: {
+          args: Prisma.FactSourceUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$FactSourcePayload>
+        }
+        aggregate: {
+          args: Prisma.FactSourceAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateFactSource>
+        }
+        groupBy: {
+          args: Prisma.FactSourceGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.FactSourceGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.FactSourceCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.FactSourceCountAggregateOutputType> | number
+        }
+      }
+    }
     RuleSet: {
       payload: Prisma.$RuleSetPayload<ExtArgs>
       fields: Prisma.RuleSetFieldRefs
@@ -4376,6 +4585,49 @@ export const RevisionWordScalarFieldEnum = {
 export type RevisionWordScalarFieldEnum = (typeof RevisionWordScalarFieldEnum)[keyof typeof RevisionWordScalarFieldEnum]
 
 
+export const PlanFactsScalarFieldEnum = {
+  publisherId: 'publisherId',
+  planId: 'planId',
+  revisionId: 'revisionId',
+  publishedAt: 'publishedAt',
+  firstPublishedAt: 'firstPublishedAt',
+  workedOutAt: 'workedOutAt',
+  due: 'due',
+  labels: 'labels',
+  sessionMinutes: 'sessionMinutes',
+  handsOnMinutes: 'handsOnMinutes',
+  days: 'days',
+  servings: 'servings',
+  bought: 'bought',
+  nutrientsLow: 'nutrientsLow',
+  nutrientsHigh: 'nutrientsHigh',
+  costs: 'costs',
+  costsOf: 'costsOf',
+  allergens: 'allergens',
+  knownBy: 'knownBy',
+  foods: 'foods'
+} as const
+
+export type PlanFactsScalarFieldEnum = (typeof PlanFactsScalarFieldEnum)[keyof typeof PlanFactsScalarFieldEnum]
+
+
+export const SearchedWordScalarFieldEnum = {
+  publisherId: 'publisherId',
+  word: 'word',
+  variants: 'variants'
+} as const
+
+export type SearchedWordScalarFieldEnum = (typeof SearchedWordScalarFieldEnum)[keyof typeof SearchedWordScalarFieldEnum]
+
+
+export const FactSourceScalarFieldEnum = {
+  source: 'source',
+  checksum: 'checksum'
+} as const
+
+export type FactSourceScalarFieldEnum = (typeof FactSourceScalarFieldEnum)[keyof typeof FactSourceScalarFieldEnum]
+
+
 export const RuleSetScalarFieldEnum = {
   id: 'id',
   code: 'code',
@@ -5111,6 +5363,9 @@ export type GlobalOmitConfig = {
   revisionFood?: Prisma.RevisionFoodOmit
   revisionComponent?: Prisma.RevisionComponentOmit
   revisionWord?: Prisma.RevisionWordOmit
+  planFacts?: Prisma.PlanFactsOmit
+  searchedWord?: Prisma.SearchedWordOmit
+  factSource?: Prisma.FactSourceOmit
   ruleSet?: Prisma.RuleSetOmit
   image?: Prisma.ImageOmit
   imageName?: Prisma.ImageNameOmit

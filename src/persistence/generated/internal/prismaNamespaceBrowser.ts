@@ -80,6 +80,9 @@ export const ModelName = {
   RevisionFood: 'RevisionFood',
   RevisionComponent: 'RevisionComponent',
   RevisionWord: 'RevisionWord',
+  PlanFacts: 'PlanFacts',
+  SearchedWord: 'SearchedWord',
+  FactSource: 'FactSource',
   RuleSet: 'RuleSet',
   Image: 'Image',
   ImageName: 'ImageName',
@@ -674,6 +677,49 @@ export const RevisionWordScalarFieldEnum = {
 } as const
 
 export type RevisionWordScalarFieldEnum = (typeof RevisionWordScalarFieldEnum)[keyof typeof RevisionWordScalarFieldEnum]
+
+
+export const PlanFactsScalarFieldEnum = {
+  publisherId: 'publisherId',
+  planId: 'planId',
+  revisionId: 'revisionId',
+  publishedAt: 'publishedAt',
+  firstPublishedAt: 'firstPublishedAt',
+  workedOutAt: 'workedOutAt',
+  due: 'due',
+  labels: 'labels',
+  sessionMinutes: 'sessionMinutes',
+  handsOnMinutes: 'handsOnMinutes',
+  days: 'days',
+  servings: 'servings',
+  bought: 'bought',
+  nutrientsLow: 'nutrientsLow',
+  nutrientsHigh: 'nutrientsHigh',
+  costs: 'costs',
+  costsOf: 'costsOf',
+  allergens: 'allergens',
+  knownBy: 'knownBy',
+  foods: 'foods'
+} as const
+
+export type PlanFactsScalarFieldEnum = (typeof PlanFactsScalarFieldEnum)[keyof typeof PlanFactsScalarFieldEnum]
+
+
+export const SearchedWordScalarFieldEnum = {
+  publisherId: 'publisherId',
+  word: 'word',
+  variants: 'variants'
+} as const
+
+export type SearchedWordScalarFieldEnum = (typeof SearchedWordScalarFieldEnum)[keyof typeof SearchedWordScalarFieldEnum]
+
+
+export const FactSourceScalarFieldEnum = {
+  source: 'source',
+  checksum: 'checksum'
+} as const
+
+export type FactSourceScalarFieldEnum = (typeof FactSourceScalarFieldEnum)[keyof typeof FactSourceScalarFieldEnum]
 
 
 export const RuleSetScalarFieldEnum = {

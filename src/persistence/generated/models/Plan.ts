@@ -223,6 +223,7 @@ export type PlanWhereInput = {
   newestPublishedAt?: Prisma.DateTimeNullableFilter<"Plan"> | Date | string | null
   publisher?: Prisma.XOR<Prisma.PublisherScalarRelationFilter, Prisma.PublisherWhereInput>
   draft?: Prisma.XOR<Prisma.PlanDraftNullableScalarRelationFilter, Prisma.PlanDraftWhereInput> | null
+  facts?: Prisma.XOR<Prisma.PlanFactsNullableScalarRelationFilter, Prisma.PlanFactsWhereInput> | null
   revisions?: Prisma.RevisionListRelationFilter
 }
 
@@ -235,6 +236,7 @@ export type PlanOrderByWithRelationInput = {
   newestPublishedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   publisher?: Prisma.PublisherOrderByWithRelationInput
   draft?: Prisma.PlanDraftOrderByWithRelationInput
+  facts?: Prisma.PlanFactsOrderByWithRelationInput
   revisions?: Prisma.RevisionOrderByRelationAggregateInput
 }
 
@@ -252,6 +254,7 @@ export type PlanWhereUniqueInput = Prisma.AtLeast<{
   newestPublishedAt?: Prisma.DateTimeNullableFilter<"Plan"> | Date | string | null
   publisher?: Prisma.XOR<Prisma.PublisherScalarRelationFilter, Prisma.PublisherWhereInput>
   draft?: Prisma.XOR<Prisma.PlanDraftNullableScalarRelationFilter, Prisma.PlanDraftWhereInput> | null
+  facts?: Prisma.XOR<Prisma.PlanFactsNullableScalarRelationFilter, Prisma.PlanFactsWhereInput> | null
   revisions?: Prisma.RevisionListRelationFilter
 }, "publisherId_id" | "publisherId_slug">
 
@@ -289,6 +292,7 @@ export type PlanCreateInput = {
   newestPublishedAt?: Date | string | null
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -300,6 +304,7 @@ export type PlanUncheckedCreateInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -311,6 +316,7 @@ export type PlanUpdateInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -322,6 +328,7 @@ export type PlanUncheckedUpdateInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -481,6 +488,14 @@ export type PlanUpdateOneRequiredWithoutRevisionsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PlanUpdateToOneWithWhereWithoutRevisionsInput, Prisma.PlanUpdateWithoutRevisionsInput>, Prisma.PlanUncheckedUpdateWithoutRevisionsInput>
 }
 
+export type PlanUpdateOneRequiredWithoutFactsNestedInput = {
+  create?: Prisma.XOR<Prisma.PlanCreateWithoutFactsInput, Prisma.PlanUncheckedCreateWithoutFactsInput>
+  connectOrCreate?: Prisma.PlanCreateOrConnectWithoutFactsInput
+  upsert?: Prisma.PlanUpsertWithoutFactsInput
+  connect?: Prisma.PlanWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PlanUpdateToOneWithWhereWithoutFactsInput, Prisma.PlanUpdateWithoutFactsInput>, Prisma.PlanUncheckedUpdateWithoutFactsInput>
+}
+
 export type PlanCreateWithoutPublisherInput = {
   id?: string
   slug: string
@@ -488,6 +503,7 @@ export type PlanCreateWithoutPublisherInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -498,6 +514,7 @@ export type PlanUncheckedCreateWithoutPublisherInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -546,6 +563,7 @@ export type PlanCreateWithoutDraftInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
+  facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -556,6 +574,7 @@ export type PlanUncheckedCreateWithoutDraftInput = {
   lastRevision?: number
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
+  facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -582,6 +601,7 @@ export type PlanUpdateWithoutDraftInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
+  facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -592,6 +612,7 @@ export type PlanUncheckedUpdateWithoutDraftInput = {
   lastRevision?: Prisma.IntFieldUpdateOperationsInput | number
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -603,6 +624,7 @@ export type PlanCreateWithoutRevisionsInput = {
   newestPublishedAt?: Date | string | null
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
 }
 
 export type PlanUncheckedCreateWithoutRevisionsInput = {
@@ -613,6 +635,7 @@ export type PlanUncheckedCreateWithoutRevisionsInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
 }
 
 export type PlanCreateOrConnectWithoutRevisionsInput = {
@@ -639,6 +662,7 @@ export type PlanUpdateWithoutRevisionsInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
 }
 
 export type PlanUncheckedUpdateWithoutRevisionsInput = {
@@ -649,6 +673,67 @@ export type PlanUncheckedUpdateWithoutRevisionsInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+}
+
+export type PlanCreateWithoutFactsInput = {
+  id?: string
+  slug: string
+  lastRevision?: number
+  newestRevisionId?: string | null
+  newestPublishedAt?: Date | string | null
+  publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
+  draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
+}
+
+export type PlanUncheckedCreateWithoutFactsInput = {
+  publisherId: string
+  id?: string
+  slug: string
+  lastRevision?: number
+  newestRevisionId?: string | null
+  newestPublishedAt?: Date | string | null
+  draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
+}
+
+export type PlanCreateOrConnectWithoutFactsInput = {
+  where: Prisma.PlanWhereUniqueInput
+  create: Prisma.XOR<Prisma.PlanCreateWithoutFactsInput, Prisma.PlanUncheckedCreateWithoutFactsInput>
+}
+
+export type PlanUpsertWithoutFactsInput = {
+  update: Prisma.XOR<Prisma.PlanUpdateWithoutFactsInput, Prisma.PlanUncheckedUpdateWithoutFactsInput>
+  create: Prisma.XOR<Prisma.PlanCreateWithoutFactsInput, Prisma.PlanUncheckedCreateWithoutFactsInput>
+  where?: Prisma.PlanWhereInput
+}
+
+export type PlanUpdateToOneWithWhereWithoutFactsInput = {
+  where?: Prisma.PlanWhereInput
+  data: Prisma.XOR<Prisma.PlanUpdateWithoutFactsInput, Prisma.PlanUncheckedUpdateWithoutFactsInput>
+}
+
+export type PlanUpdateWithoutFactsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  lastRevision?: Prisma.IntFieldUpdateOperationsInput | number
+  newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
+  draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
+}
+
+export type PlanUncheckedUpdateWithoutFactsInput = {
+  publisherId?: Prisma.StringFieldUpdateOperationsInput | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  lastRevision?: Prisma.IntFieldUpdateOperationsInput | number
+  newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
 export type PlanCreateManyPublisherInput = {
@@ -666,6 +751,7 @@ export type PlanUpdateWithoutPublisherInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -676,6 +762,7 @@ export type PlanUncheckedUpdateWithoutPublisherInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -727,6 +814,7 @@ export type PlanSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   newestPublishedAt?: boolean
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   draft?: boolean | Prisma.Plan$draftArgs<ExtArgs>
+  facts?: boolean | Prisma.Plan$factsArgs<ExtArgs>
   revisions?: boolean | Prisma.Plan$revisionsArgs<ExtArgs>
   _count?: boolean | Prisma.PlanCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["plan"]>
@@ -764,6 +852,7 @@ export type PlanOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = run
 export type PlanInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   draft?: boolean | Prisma.Plan$draftArgs<ExtArgs>
+  facts?: boolean | Prisma.Plan$factsArgs<ExtArgs>
   revisions?: boolean | Prisma.Plan$revisionsArgs<ExtArgs>
   _count?: boolean | Prisma.PlanCountOutputTypeDefaultArgs<ExtArgs>
 }
@@ -779,6 +868,7 @@ export type $PlanPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   objects: {
     publisher: Prisma.$PublisherPayload<ExtArgs>
     draft: Prisma.$PlanDraftPayload<ExtArgs> | null
+    facts: Prisma.$PlanFactsPayload<ExtArgs> | null
     revisions: Prisma.$RevisionPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
@@ -1184,6 +1274,7 @@ export interface Prisma__PlanClient<T, Null = never, ExtArgs extends runtime.Typ
   readonly [Symbol.toStringTag]: "PrismaPromise"
   publisher<T extends Prisma.PublisherDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.PublisherDefaultArgs<ExtArgs>>): Prisma.Prisma__PublisherClient<runtime.Types.Result.GetResult<Prisma.$PublisherPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   draft<T extends Prisma.Plan$draftArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$draftArgs<ExtArgs>>): Prisma.Prisma__PlanDraftClient<runtime.Types.Result.GetResult<Prisma.$PlanDraftPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  facts<T extends Prisma.Plan$factsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$factsArgs<ExtArgs>>): Prisma.Prisma__PlanFactsClient<runtime.Types.Result.GetResult<Prisma.$PlanFactsPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   revisions<T extends Prisma.Plan$revisionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$revisionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RevisionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
@@ -1646,6 +1737,25 @@ export type Plan$draftArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs
    */
   include?: Prisma.PlanDraftInclude<ExtArgs> | null
   where?: Prisma.PlanDraftWhereInput
+}
+
+/**
+ * Plan.facts
+ */
+export type Plan$factsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PlanFacts
+   */
+  select?: Prisma.PlanFactsSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PlanFacts
+   */
+  omit?: Prisma.PlanFactsOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PlanFactsInclude<ExtArgs> | null
+  where?: Prisma.PlanFactsWhereInput
 }
 
 /**

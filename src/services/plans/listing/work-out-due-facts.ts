@@ -1,0 +1,82 @@
+import type { Food } from "../../../domain/model/food.js";
+import { inForceOn } from "../../../domain/model/region.js";
+import { utcDay } from "../../../domain/utc-day.js";
+import { checksumOf } from "../../../persistence/sql/canonical-json.js";
+import type { Deps } from "../../deps.js";
+import { findFoods } from "../../foods/find-foods.js";
+import { findSynonyms } from "../../foods/foods-today.js";
+import { rulesToday } from "../../rules/find-rules.js";
+import { saveFacts } from "./save-facts.js";
+
+/** Plans, or foods, that are read at a time. */
+const pageSize = 20;
+const foodsAtOnce = 100;
+/** Plans of one run, some minutes of work; the next run goes on. */
+const plansOfRun = 2_000;
+
+interface WorkedOut {
+  readonly workedOut: number;
+  readonly failed: number;
+}
+
+/** Works out the facts that are due: of plans that came into force by another way than publishing, and of those that something changed for. */
+export async function workOutDueFacts(deps: Deps): Promise<WorkedOut> {
+  const { data, log } = deps;
+  let [workedOut, failed] = [0, 0];
+  const tried = new Set<string>();
+  while (workedOut + failed < plansOfRun) {
+    const due = (await data.planFacts.due(pageSize + tried.size)).filter(({ revisionId }) => !tried.has(revisionId));
+    const some = due.slice(0, pageSize);
+    if (some.length === 0) break;
+    const bundles = await data.revisions.bundles(some.map(({ revisionId }) => revisionId));
+    for (const [at, plan] of some.entries()) {
+      const bundle = bundles[at];
+      try {
+        if (bundle) await saveFacts(deps, plan, bundle);
+        workedOut += 1;
+      } catch (error) {
+        // One that fails is tried again in the next run, and keeps no other from being worked out.
+        tried.add(plan.revisionId);
+        failed += 1;
+        log.error({ err: error, revision: plan.revisionId }, "the facts of a plan could not be worked out");
+      }
+    }
+  }
+  return { workedOut, failed };
+}
+
+/** Looks whether rules, foods with their prices, or publishers are others than when facts were worked out, and works out those that are due then. */
+export async function noteFactSources(deps: Deps): Promise<WorkedOut & { readonly changed: number }> {
+  const { data } = deps;
+  const rules = await rulesToday(deps);
+  const date = utcDay(deps.clock());
+  const inForce = rules.allergens.lists.filter((list) => inForceOn(list, date)).map(({ id }) => id);
+  let changed = await data.planFacts.noteSources([
+    { kind: "RULES", name: "", checksum: checksumOf([rules.id, inForce]) },
+  ]);
+  changed += await data.planFacts.notePublishers();
+  const named = (await data.foods.names()).map(({ slug }) => slug);
+  const slugs = [...new Set([...named, ...(await data.planFacts.notedFoods())])].toSorted();
+  for (let at = 0; at < slugs.length; at += foodsAtOnce)
+    changed += await noteFoods(deps, slugs.slice(at, at + foodsAtOnce));
+  return { changed, ...(await workOutDueFacts(deps)) };
+}
+
+/** All that is known of some foods today, and of those that they are shopped as. */
+async function noteFoods(deps: Deps, slugs: readonly string[]): Promise<number> {
+  const same = await findSynonyms(deps, slugs);
+  const others = same.flatMap((other) => (other === null ? [] : [other]));
+  const known = new Map<string, Food>();
+  for (const food of await findFoods(deps, [...new Set([...slugs, ...others])]))
+    if (food !== null) known.set(food.slug, food);
+  return deps.data.planFacts.noteSources(
+    slugs.map((slug, at) => {
+      const other = same[at] ?? null;
+      return {
+        kind: "FOOD",
+        name: slug,
+        checksum: checksumOf([known.get(slug) ?? null, other, other === null ? null : (known.get(other) ?? null)]),
+      };
+    }),
+  );
+}
