@@ -1,5 +1,6 @@
 import type { AttackRequest, Target } from "./attack-request.js";
 import { documentAttacks } from "./document-attacks.js";
+import { findAttacks } from "./find-attacks.js";
 import { foodAttacks } from "./food-attacks.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
 import { scheduleAttacks } from "./schedule-attacks.js";
@@ -16,6 +17,7 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...previewAttacks(target),
   ...scheduleAttacks(target),
   ...foodAttacks(target),
+  ...findAttacks(target),
   ...pageAttacks(target),
   ...writerAttacks(target),
 ];

@@ -41,5 +41,8 @@ export const freeFact = (code: string): string => `free ${code}`;
 export const languageFact = (tag: string): string => `language ${tag.toLowerCase()}`;
 export const applianceFact = (code: string): string => `appliance ${code}`;
 
+/** An index holds no longer ones. */
+const longestTag = 200;
+
 /** Tags are found in any case and without accents. @param folded `foldText` of it */
-export const tagFact = (folded: string): string => `tag ${folded}`;
+export const tagFact = (folded: string): string => `tag ${folded.slice(0, longestTag)}`;

@@ -2,7 +2,7 @@
 const pointsOfPart = 2;
 
 /** Points of each name of a food, which is read in every language. */
-const pointsOfName = 1;
+const pointsOfName = 2;
 
 /** Points of a search: each of its words is looked for in several forms, and of those that no plan has, others are. */
 const pointsOfSearch = 40;

@@ -91,10 +91,16 @@ export async function readPlanSearch(
       nutrients: nutrientLimits(wanted),
       uses: foods?.uses ?? [],
       atHand: foods?.atHand ? { foods: foods.atHand, candidates: mostCandidates } : null,
-      publishedAfter: wanted.publishedAfter ?? null,
+      publishedAfter: storableTime(wanted.publishedAfter ?? null),
       words: words ?? [],
     },
   });
+}
+
+/** Years that the database knows; before and after them there are no plans. */
+function storableTime(time: Date | null): Date | null {
+  if (time === null || time.getUTCFullYear() < 1) return null;
+  return time.getUTCFullYear() > 9_999 ? new Date("9999-12-31T23:59:59.999Z") : time;
 }
 
 /** Where a reader of a region shops: in it, in what it is part of, or where every pack is sold. */
