@@ -77,6 +77,15 @@ CREATE INDEX "searched_words_variants_idx" ON "searched_words" USING GIN ("varia
 -- AddForeignKey
 ALTER TABLE "plan_facts" ADD CONSTRAINT "plan_facts_publisher_id_plan_id_fkey" FOREIGN KEY ("publisher_id", "plan_id") REFERENCES "plans"("publisher_id", "id") ON DELETE NO ACTION ON UPDATE NO ACTION;
 
+-- Limits of nutrients that have names of their own (services/plans/listing/named-nutrients.ts): their places are those of `listedNutrients`.
+CREATE INDEX "plan_facts_protein" ON "plan_facts" (("nutrients_low"[2]));
+CREATE INDEX "plan_facts_fibre" ON "plan_facts" (("nutrients_low"[7]));
+CREATE INDEX "plan_facts_energy" ON "plan_facts" (("nutrients_high"[1]));
+CREATE INDEX "plan_facts_saturated_fat" ON "plan_facts" (("nutrients_high"[4]));
+CREATE INDEX "plan_facts_carbohydrate" ON "plan_facts" (("nutrients_high"[5]));
+CREATE INDEX "plan_facts_sugars" ON "plan_facts" (("nutrients_high"[6]));
+CREATE INDEX "plan_facts_sodium" ON "plan_facts" (("nutrients_high"[8]));
+
 -- A list looks at the labels of thousands of rows: what it does not look at stands apart.
 ALTER TABLE "plan_facts" ALTER COLUMN "labels" SET STORAGE MAIN;
 ALTER TABLE "plan_facts" SET (toast_tuple_target = 1024);

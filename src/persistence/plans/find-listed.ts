@@ -134,15 +134,32 @@ function byShare({ foods, candidates }: NonNullable<Filter["atHand"]>, where: Pr
   };
 }
 
+/** Words that no more plans have are looked up first. */
+const rareWords = 10_000;
+
+/** How many plans have all the words; counted as far as that. */
+async function countWords(db: Db, words: Filter["words"]): Promise<number> {
+  const [row] = await db.$queryRaw<{ count: number }[]>`
+    SELECT count(*)::int AS count
+    FROM (SELECT FROM plan_facts f WHERE ${hasWords(words)} LIMIT ${rareWords + 1}::int) found`;
+  return row?.count ?? 0;
+}
+
+/** Left to itself the planner takes rare words for common ones, and goes through all plans in their order: OFFSET keeps it from that. */
+const withWords = (words: Filter["words"]): Prisma.Sql =>
+  Prisma.sql`(SELECT * FROM plan_facts f WHERE ${hasWords(words)} OFFSET 0) f`;
+
 export async function listedPage(
   db: Db,
   filter: Filter,
   order: PlanOrder,
   request: PageRequest,
 ): Promise<Page<Listed>> {
-  const narrowed = conditions(filter);
-  const atHand = filter.atHand;
-  const list = atHand === null ? orders[order] : byShare(atHand, narrowed);
+  const { atHand, words } = filter;
+  const isRare = atHand === null && words.length > 0 && (await countWords(db, words)) <= rareWords;
+  const narrowed = conditions(isRare ? { ...filter, words: [] } : filter);
+  const ordered = atHand === null ? orders[order] : byShare(atHand, narrowed);
+  const list = isRare ? { ...ordered, from: withWords(words) } : ordered;
   const idKey = Prisma.raw(`k.k${list.order.length - 1}`);
   const share = atHand === null ? Prisma.sql`NULL::int AS share` : Prisma.sql`k.k0::int AS share`;
   const page = await readPage<RevisionSummary & FactRow, readonly string[]>(
@@ -195,8 +212,8 @@ function conditions(filter: Filter): Prisma.Sql {
     atMost(Prisma.sql`f.session_minutes`, filter.maxSessionMinutes),
     atMost(Prisma.sql`f.hands_on_minutes`, filter.maxHandsOnMinutes),
     ...filter.nutrients.flatMap(({ place, min, max }) => [
-      min === null ? null : Prisma.sql`f.nutrients_low[${place}::int] >= ${min}::float8`,
-      max === null ? null : Prisma.sql`f.nutrients_high[${place}::int] <= ${max}::float8`,
+      min === null ? null : Prisma.sql`f.nutrients_low[${placeOf(place)}] >= ${min}::float8`,
+      max === null ? null : Prisma.sql`f.nutrients_high[${placeOf(place)}] <= ${max}::float8`,
     ]),
     maxCost === null ? null : costs(maxCost),
     ...oneOfEach(Prisma.sql`f.foods`, uses),
@@ -218,6 +235,9 @@ function oneOfEach(column: Prisma.Sql, groups: readonly (readonly string[])[]): 
     ...several.map((group) => Prisma.sql`${column} && ${[...group]}::text[]`),
   ];
 }
+
+/** Written out, so that an index of this place is found. */
+const placeOf = (place: number): Prisma.Sql => Prisma.raw(String(Math.trunc(place)));
 
 const atMost = (column: Prisma.Sql, most: number | null): Prisma.Sql | null =>
   most === null ? null : Prisma.sql`${column} <= ${most}::float8`;
