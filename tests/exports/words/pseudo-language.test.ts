@@ -95,8 +95,8 @@ function saidOn(html: string): readonly string[] {
       const attributes = new Map(node.attrs.map(({ name, value }) => [name, value]));
       const name = attributes.get("name") ?? attributes.get("property") ?? "";
       if (["script", "style"].includes(node.tagName)) return;
-      // Languages are called by their own names.
-      if (attributes.has("hreflang") && attributes.has("lang")) return;
+      // Languages are called by their own names, on links and on buttons that post what a link may not hold.
+      if (attributes.has("lang") && (attributes.has("hreflang") || node.tagName === "button")) return;
       if (node.tagName === "select" && ["region", "currency"].includes(name)) return;
       if (node.tagName === "meta" && /description|title|site_name|alt/.test(name))
         said.push(attributes.get("content") ?? "");
