@@ -53,7 +53,7 @@ export function findAttacks({ foods, publisher }: Target): readonly AttackReques
       `,
       {
         o,
-        a: Buffer.from(JSON.stringify(["9".repeat(300), "x"])).toString("base64url"),
+        a: Buffer.from(JSON.stringify(["1e400", "00000000-0000-0000-0000-000000000000"])).toString("base64url"),
       },
     ),
   ]);

@@ -68,7 +68,7 @@ function listedOf(row: RevisionSummary & FactRow, atHand: readonly string[] | nu
 }
 
 const cursorOfTime = z.tuple([instantKey, z.string().refine(isId)]);
-const figureKey = z.string().regex(/^-?\d{1,12}(\.\d{1,20})?(e-?\d{1,3})?$/);
+const figureKey = z.string().regex(/^\d{1,12}(\.\d{1,20})?$/);
 
 type Order = Pick<PagedList<RevisionSummary & FactRow, readonly string[]>, "order" | "keys" | "keysOf" | "from">;
 

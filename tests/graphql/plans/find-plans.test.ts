@@ -7,6 +7,7 @@ import { noteFactSources, workOutDueFacts } from "../../../src/services/plans/li
 import { publishPlan } from "../../../src/services/plans/publish-plan.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { food, invented } from "../../kit/builders.js";
+import { planText, publisher as planTextPublisher } from "../../kit/plan-writer.js";
 import { smallBundle } from "../../persistence/small-bundle.js";
 import { demo, openTestApp, type TestApp } from "../open-test-app.js";
 
@@ -396,6 +397,22 @@ describeOnBothDatabases("plans that are searched for", (open) => {
     expect(first.items[0]).not.toHaveProperty("facts");
     const paged = await over("order=shortest-session&first=1");
     expect(paged.next).toContain("order=shortest-session");
+  });
+
+  it("are published ones: no word of a draft is found, or stored to be found", async () => {
+    const text = planText("secret-feast", "Quetzalfeast").replace(
+      `publisher: ${planTextPublisher}`,
+      `publisher: ${owner}`,
+    );
+    const saved = await app.ask(
+      "mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { draft { version } problems { message } } }",
+      { input: { publisher: owner, text } },
+      token,
+    );
+    expect(saved.data).toEqual({ savePlanDraft: { draft: { version: 1 }, problems: [] } });
+    expect(await slugs({ search: "quetzalfeast" })).toEqual([]);
+    expect(await slugs({ search: "quetzalfeest", publisher: owner })).toEqual([]);
+    expect(await rows("SELECT word FROM searched_words WHERE word LIKE 'quetzal%'")).toEqual([]);
   });
 
   it("read no document as long as nothing else is said of their foods", async () => {
