@@ -36,7 +36,7 @@ export type HouseholdInput = {
   readonly currency?: string | null | undefined;
   /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets?: ReadonlyArray<string>;
-  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
+  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for, or are the servings where none are. */
   readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
   /** The reader's own kitchen. Default: the one the plan assumes. */
   readonly kitchen?: KitchenInput | null | undefined;
@@ -77,18 +77,28 @@ export type MeasureSystem =
   /** US customary: cup of 236.588 ml, ounces, pounds, Fahrenheit. */
   | 'US_CUSTOMARY';
 
-/** Something already in the kitchen: a food, or a component made earlier. */
+/**
+ * Something already in the kitchen: a food, or a component made earlier. `{ food: "carrot", amount: "500g" }`, `{ food: "Möhren", amount: "ein halber Beutel" }`,
+ * `{ food: "carrot", amount: "500", unit: "g" }`.
+ */
 export type OnHandInput = {
-  /** How much there is. */
+  /**
+   * How much there is: a number beside `unit`, or without it an amount as people say it: `500g`, `1/2 lb`, `half a bag`, `2 tins`, `une bouteille`. Numbers are
+   * written as in the language of `locale`; without one, as in English. A word for a pack means the pack of that name that is sold in `region`; where
+   * packs of several sizes are called so, the answer is AMBIGUOUS_UNIT with the choices, such as `bag (500 g)`.
+   */
   readonly amount: string;
   /** Also take it for a food it can be turned into with more work: dry beans for tinned. Otherwise that is only offered. */
   readonly asOtherForm?: boolean;
   /** Slug of a component. Give this or `food`. */
   readonly component?: string | null | undefined;
-  /** Slug of a food, or `usda 11233`: its number in the open food table. Give this or `component`. */
+  /**
+   * A food: its slug, its name in any language ("Möhren"), or `usda 11233`, its number in the open food table. A name of several foods is answered with
+   * AMBIGUOUS_FOOD, one of none with UNKNOWN_FOOD. Give this or `component`.
+   */
   readonly food?: string | null | undefined;
-  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
-  readonly unit: string;
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. Left out: `amount` says it. */
+  readonly unit?: string | null | undefined;
   /** Not counted for meals after this day. */
   readonly useBy?: string | null | undefined;
 };

@@ -11,6 +11,7 @@ const problemFacts: Facts<Problem, ProblemCode> = {
   UNKNOWN_UNIT: { unit: true, nearest: true },
   AMBIGUOUS_UNIT: { unit: true, candidates: true },
   UNKNOWN_CODE: { list: true, written: true, nearest: true },
+  AMBIGUOUS_FOOD: { food: true, candidates: true },
   UNKNOWN_FOOD: { food: true, offer: true },
   UNKNOWN_COMPONENT: { component: true },
   UNKNOWN_PART: { food: true, part: true, known: true },

@@ -29,6 +29,8 @@ export interface FoodOffer {
   readonly slug: string | null;
   /** BCP 47 language that the name stands in. */
   readonly language: string;
+  /** Made to a reader, who saves no foods: `nearest` are names in the reader's language. */
+  readonly reader?: true;
 }
 
 export type Problem = ProblemFacts & {
@@ -73,6 +75,13 @@ type ProblemFacts =
       readonly nearest: readonly string[];
     }
   | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string; readonly offer?: FoodOffer }
+  /** One name of several foods; `candidates` are names of them in the reader's language. */
+  | {
+      readonly code: "AMBIGUOUS_FOOD";
+      readonly path: Path;
+      readonly food: string;
+      readonly candidates: readonly string[];
+    }
   | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }
   | {
       readonly code: "UNKNOWN_PART";

@@ -28,7 +28,7 @@ export const householdBody = named(
         count: z.number().int().min(1).max(1_000_000).describe("How many people."),
         portion: quantity,
       }),
-      "Who eats, if not everybody eats a whole serving. The counts add up to the servings.",
+      "Who eats, if not everybody eats a whole serving. The counts add up to the servings, or are the servings where none are given.",
     ),
     swaps: many(
       z.strictObject({
@@ -57,11 +57,16 @@ export const householdBody = named(
       z.strictObject({
         food: text(
           200,
-          "Slug of a food, or its number in the open food table as `usda 11233`. Give this or `component`.",
+          "A food: its slug, its name in any language, or its number in the open food table as `usda 11233`. Give this or `component`.",
         ).optional(),
         component: text(200, "Slug of a component. Give this or `food`.").optional(),
-        amount: quantity,
-        unit: text(200, "Code of a unit, or `own:` and a measure of the food's own."),
+        amount: quantity.describe(
+          "A number beside `unit`, or without it an amount as people say it, in the language of `locale`: `500g`, `1/2 lb`, `half a bag`, `2 tins`.",
+        ),
+        unit: text(
+          200,
+          "Code of a unit, or `own:` and a measure of the food's own. Left out: `amount` says it.",
+        ).optional(),
         useBy: z.iso.date().describe("Not counted for meals after this day.").optional(),
         asOtherForm: z.boolean().describe("Also take it for a food it can be turned into with more work.").optional(),
       }),

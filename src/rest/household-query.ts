@@ -4,12 +4,12 @@ import type { RouteMode } from "../domain/model/household.js";
 import type { Path, Problem } from "../domain/problem.js";
 import type { GivenHousehold, GivenOnHand } from "../services/answers/read-household.js";
 import { measureSystems } from "../domain/model/amount.js";
-import { badParameter, inQuery, type Parameter, type Query } from "./parameter.js";
+import { badParameter, inQuery, queryOf, type Parameter, type Query } from "./parameter.js";
 
 const routeModes: readonly RouteMode[] = ["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"];
 
 /** A household as parameters of an address. Forms of the pages use the same names. */
-export const householdParameters: readonly Parameter[] = [
+const writtenParameters: readonly Parameter[] = [
   inQuery(
     "region",
     "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Default: the region of the plan, or else of its publisher; without either the strictest rules of all regions.",
@@ -25,7 +25,7 @@ export const householdParameters: readonly Parameter[] = [
   }),
   inQuery(
     "eaters",
-    "So many people and the share of a serving each eats, if not everybody eats a whole one. May be repeated; the counts add up to the servings.",
+    "So many people and the share of a serving each eats, if not everybody eats a whole one. May be repeated; the counts add up to the servings, or are the servings where none are asked for.",
     z.string().max(80),
     { repeats: true, example: "2x1/2" },
   ),
@@ -48,7 +48,7 @@ export const householdParameters: readonly Parameter[] = [
   ),
   inQuery(
     "on-hand",
-    "Something already in the kitchen: the slug of a food, or `component/` and the slug of one, then an amount and a unit. After a semicolon `use-by=` and a day, or `as-other-form` to take it also for a food it can be turned into with more work. May be repeated; what only differs in the amount is added up.",
+    "Something already in the kitchen: a food by its slug or its name in any language, or `component/` and the slug of one, then a colon and an amount as people say it: `500g`, `half a bag`, `2 tins`. After a semicolon `use-by=` and a day, or `as-other-form` to take it also for a food it can be turned into with more work. May be repeated; what only differs in the amount is added up.",
     z.string().max(400),
     { repeats: true, example: "carrot:500 g;use-by=2026-03-04" },
   ),
@@ -70,6 +70,24 @@ export const householdParameters: readonly Parameter[] = [
   inQuery("zone", "IANA name of the reader's time zone.", z.string().max(100), { example: "Europe/Lisbon" }),
 ];
 
+/** Names of a household in a body, and the parameters that say the same. */
+const namesInBody: Readonly<Record<string, string>> = { diets: "diet", swaps: "swap", onHand: "on-hand" };
+
+/** Each parameter, and those of another name in bodies by that name too. */
+export const householdParameters: readonly Parameter[] = writtenParameters.flatMap((parameter) => {
+  const other = Object.keys(namesInBody).find((name) => namesInBody[name] === parameter.name);
+  return other === undefined
+    ? [parameter]
+    : [
+        parameter,
+        { ...parameter, name: other, description: `The same as \`${parameter.name}\`, by its name in bodies.` },
+      ];
+});
+
+/** What was asked by either of its names, by the one of addresses. */
+export const byOneName = (query: Query): Query =>
+  queryOf([...query].flatMap(([name, values]) => values.map((value) => [namesInBody[name] ?? name, value] as const)));
+
 /** Where a household has what a parameter says that may be repeated. */
 const listed = {
   eaters: ["eaters"],
@@ -89,7 +107,8 @@ interface ReadHousehold {
 }
 
 /** Reads the parameters into a household that is still to be checked, leaving out what cannot be read. */
-export function readHouseholdQuery(query: Query): ReadHousehold {
+export function readHouseholdQuery(sent: Query): ReadHousehold {
+  const query = byOneName(sent);
   const problems: Problem[] = [];
   const one = (name: string): string | null => query.get(name)?.[0] ?? null;
   const oneOf = <T extends string>(name: keyof typeof enumerated, known: readonly T[]): T | null => {
@@ -131,7 +150,7 @@ export function readHouseholdQuery(query: Query): ReadHousehold {
     },
     onHand: each(
       "on-hand",
-      "a food, a colon, an amount and a unit, such as carrot:500 g;use-by=2026-03-04",
+      "a food, a colon and an amount, such as carrot:500 g;use-by=2026-03-04 or carrot:half a bag",
       readOnHand,
     ),
     sessionStart: readStart(one("start"), one("zone"), problems),
@@ -183,14 +202,13 @@ function readEaters(value: string): { readonly count: number; readonly portion: 
 function readOnHand(value: string): GivenOnHand | null {
   const [what = "", ...notes] = value.split(";").map((part) => part.trim());
   const [name, amount] = halves(what);
-  const [, number, unit] = /^(.*\S)\s+(\S+)$/.exec(amount ?? "") ?? [];
-  if (name === null || number === undefined || unit === undefined) return null;
+  if (name === null) return null;
   const useBy = notes.find((note) => note.startsWith("use-by="))?.slice("use-by=".length) ?? null;
   if (useBy !== null && !isDay(useBy)) return null;
   const unknown = notes.filter((note) => note !== "as-other-form" && !note.startsWith("use-by="));
   if (unknown.length > 0) return null;
   const item = name.startsWith("component/") ? { component: name.slice("component/".length) } : { food: name };
-  return { ...item, amount: number, unit, useBy, asOtherForm: notes.includes("as-other-form") };
+  return { ...item, amount, useBy, asOtherForm: notes.includes("as-other-form") };
 }
 
 const isDay = (text: string): boolean =>
@@ -214,12 +232,6 @@ function readStart(start: string | null, zone: string | null, problems: Problem[
   return wrong("start", "a date and time, such as 2026-03-01T10:00 or 2026-03-01T09:00:00Z", start);
 }
 
-const names: Readonly<Record<string, string>> = {
-  diets: "diet",
-  swaps: "swap",
-  onHand: "on-hand",
-};
-
 /** A problem of a household, with the place in the address where it was written. */
 export const inAddress = (problem: Problem): Problem => ({
   ...problem,
@@ -233,5 +245,5 @@ function parameterPath(path: Path): Path {
   if (second === "kitchen") return rest[0] === "cooks" ? ["cooks"] : ["appliance", ...rest.slice(1, 2)];
   if (second === "sessionStart" || second === "session") return rest[0] === "zone" ? ["zone"] : ["start"];
   if (second === "routes") return ["route", ...rest.filter((part) => typeof part === "number")];
-  return [names[second] ?? second, ...rest];
+  return [namesInBody[second] ?? second, ...rest];
 }

@@ -25,7 +25,7 @@ export const revisionParameter = inQuery(
 
 const servingsParameter = inQuery(
   "servings",
-  "The number of people who eat. Default: as many as the plan is written for.",
+  "The number of people who eat. Default: as many as `eaters` says, or else as the plan is written for.",
   z.number().int().min(1).max(1_000_000),
 );
 

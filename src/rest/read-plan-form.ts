@@ -1,7 +1,7 @@
 import type { Problem } from "../domain/problem.js";
 import type { AskedForm } from "../services/answers/show-plan-page.js";
 import { blankForm, formFields, type PlanForm } from "../exports/page/form/plan-form.js";
-import { readHouseholdQuery } from "./household-query.js";
+import { byOneName, readHouseholdQuery } from "./household-query.js";
 import { wholeNumber, type Query } from "./parameter.js";
 
 const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "appliances"]);
@@ -9,7 +9,8 @@ const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "a
 const lists: ReadonlySet<keyof PlanForm> = new Set(["eaters", "onHand"]);
 
 /** A form from the query of an address, as it was typed and as a question. Names that it does not know are passed over. */
-export function readPlanForm(query: Query): AskedForm {
+export function readPlanForm(sentQuery: Query): AskedForm {
+  const query = byOneName(sentQuery);
   const typed = (Object.keys(formFields) as (keyof PlanForm)[]).map((field) => {
     const sent = query.get(formFields[field]) ?? [];
     return [field, sets.has(field) ? [...new Set(sent)] : lists.has(field) ? sent : (sent[0] ?? "")] as const;

@@ -22,6 +22,9 @@ const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}:
 
 const list = (values: readonly string[]): string => values.join(", ");
 
+/** What messages select by: they say something else where there is none. */
+const orNone = (values: readonly string[]): string => (values.length === 0 ? "none" : list(values));
+
 const offer = (label: string, values: readonly string[]): string =>
   values.length === 0 ? "" : ` ${label} ${list(values)}.`;
 
@@ -86,7 +89,11 @@ function problemSentence(problem: Problem): string {
     case "UNKNOWN_FOOD":
       if (openTableNumber(problem.food) !== null)
         return `The open food table has no number ${openTableNumber(problem.food)}. Look it up with \`catalogueFoods(search)\`.`;
+      if (problem.offer?.reader === true)
+        return english.mistake.UNKNOWN_FOOD({ food: problem.food, nearest: orNone(problem.offer.nearest) });
       return unknownFoodSentence(problem);
+    case "AMBIGUOUS_FOOD":
+      return english.mistake.AMBIGUOUS_FOOD({ food: problem.food, candidates: list(problem.candidates) });
     case "UNKNOWN_COMPONENT":
       return `There is no component "${problem.component}". Check the slug, or save the component first.`;
     case "UNKNOWN_PART":

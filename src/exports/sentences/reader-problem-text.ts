@@ -22,6 +22,8 @@ export function readerProblemText(problem: Problem, words: Words): string {
       return say.AMBIGUOUS_UNIT({ unit: problem.unit, candidates: list(problem.candidates) });
     case "UNKNOWN_FOOD":
       return say.UNKNOWN_FOOD({ food: problem.food, nearest: list(problem.offer?.nearest ?? []) });
+    case "AMBIGUOUS_FOOD":
+      return say.AMBIGUOUS_FOOD({ food: problem.food, candidates: list(problem.candidates) });
     case "UNKNOWN_CODE":
       return say.UNKNOWN_CODE({ written: problem.written, nearest: list(problem.nearest) });
     case "UNKNOWN_COMPONENT":

@@ -5,6 +5,8 @@ const why: Readonly<Record<string, string>> = {
   NO_NUMBER: "it does not begin with a number",
   EXPONENT_NOTATION: "write the number out, without an exponent",
   AMBIGUOUS_SEPARATOR: "its mark may divide thousands or decimals; leave it out, or name the language",
+  NO_UNIT: "say of what: 500 g, 2 tins, 3 pieces",
+  NOT_SOLD_SO: "it is not known how much of this food is in one that is sold so; write grams or millilitres",
   BAD_GROUPING: "its digits are not grouped in threes",
   TOO_MANY_DECIMALS: "it has more than six decimals",
   TOO_LARGE: "it is too large",

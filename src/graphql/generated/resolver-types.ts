@@ -1520,7 +1520,7 @@ export type HouseholdInput = {
   readonly currency?: InputMaybe<Scalars['String']['input']>;
   /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
-  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
+  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for, or are the servings where none are. */
   readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
   /** The reader's own kitchen. Default: the one the plan assumes. */
   readonly kitchen?: InputMaybe<KitchenInput>;
@@ -2592,18 +2592,28 @@ export type NutritionPerServing = {
   readonly unweighed: ReadonlyArray<Food>;
 };
 
-/** Something already in the kitchen: a food, or a component made earlier. */
+/**
+ * Something already in the kitchen: a food, or a component made earlier. `{ food: "carrot", amount: "500g" }`, `{ food: "Möhren", amount: "ein halber Beutel" }`,
+ * `{ food: "carrot", amount: "500", unit: "g" }`.
+ */
 export type OnHandInput = {
-  /** How much there is. */
+  /**
+   * How much there is: a number beside `unit`, or without it an amount as people say it: `500g`, `1/2 lb`, `half a bag`, `2 tins`, `une bouteille`. Numbers are
+   * written as in the language of `locale`; without one, as in English. A word for a pack means the pack of that name that is sold in `region`; where
+   * packs of several sizes are called so, the answer is AMBIGUOUS_UNIT with the choices, such as `bag (500 g)`.
+   */
   readonly amount: Scalars['Quantity']['input'];
   /** Also take it for a food it can be turned into with more work: dry beans for tinned. Otherwise that is only offered. */
   readonly asOtherForm: Scalars['Boolean']['input'];
   /** Slug of a component. Give this or `food`. */
   readonly component?: InputMaybe<Scalars['String']['input']>;
-  /** Slug of a food, or `usda 11233`: its number in the open food table. Give this or `component`. */
+  /**
+   * A food: its slug, its name in any language ("Möhren"), or `usda 11233`, its number in the open food table. A name of several foods is answered with
+   * AMBIGUOUS_FOOD, one of none with UNKNOWN_FOOD. Give this or `component`.
+   */
   readonly food?: InputMaybe<Scalars['String']['input']>;
-  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
-  readonly unit: Scalars['String']['input'];
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. Left out: `amount` says it. */
+  readonly unit?: InputMaybe<Scalars['String']['input']>;
   /** Not counted for meals after this day. */
   readonly useBy?: InputMaybe<Scalars['Date']['input']>;
 };
@@ -2800,14 +2810,14 @@ export type PlanRevisionsArgs = {
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type PlanScaledArgs = {
   household: InputMaybe<HouseholdInput>;
-  servings: Scalars['Int']['input'];
+  servings: InputMaybe<Scalars['Int']['input']>;
 };
 
 
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type PlanScalingArgs = {
   household: InputMaybe<HouseholdInput>;
-  servings: Scalars['Int']['input'];
+  servings: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -3112,8 +3122,8 @@ export type PlanPortionInput = {
   readonly publisher: Scalars['String']['input'];
   /** Default: the newest that is not withdrawn. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  /** How many people eat: a whole number from 1. */
-  readonly servings: Scalars['Int']['input'];
+  /** How many people eat: a whole number from 1. Default: as many as `household.eaters`, or else as the plan is written for. */
+  readonly servings?: InputMaybe<Scalars['Int']['input']>;
   /** Slug of the plan. */
   readonly slug: Scalars['String']['input'];
 };
@@ -3241,6 +3251,8 @@ export type ProblemCode =
   | 'ALLERGEN_WEAKENED'
   /** The revision was withdrawn before. */
   | 'ALREADY_WITHDRAWN'
+  /** One name of several foods; `candidates` are those it may be. */
+  | 'AMBIGUOUS_FOOD'
   /** A unit of more than one size. */
   | 'AMBIGUOUS_UNIT'
   /** A number that is too small or too large. */
@@ -6760,8 +6772,8 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   revisions: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<PlanRevisionsArgs>>;
-  scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
-  scaling: Resolver<ResolversTypes['ScalingPayload'], ParentType, ContextType, RequireFields<PlanScalingArgs, 'servings'>>;
+  scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, Partial<PlanScaledArgs>>;
+  scaling: Resolver<ResolversTypes['ScalingPayload'], ParentType, ContextType, Partial<PlanScalingArgs>>;
   serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   servingsTable: Resolver<ReadonlyArray<ResolversTypes['ServingsRow']>, ParentType, ContextType, RequireFields<PlanServingsTableArgs, 'from' | 'to'>>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;

@@ -28,7 +28,15 @@ const listQuestion = named(
             .max(1_000_000_000)
             .describe("Default: the newest that is not withdrawn.")
             .optional(),
-          servings: z.number().int().min(1).max(1_000_000).describe("The number of people who eat."),
+          servings: z
+            .number()
+            .int()
+            .min(1)
+            .max(1_000_000)
+            .describe(
+              "The number of people who eat. Default: as many as the eaters, or else as the plan is written for.",
+            )
+            .optional(),
         }),
       )
       .min(1)
@@ -59,7 +67,10 @@ export const shoppingListEndpoint = endpoint(
   async ({ deps, body }) => {
     const read = parseWithSchema(listQuestion, body);
     if (!read.ok) return refused(notProcessable(read.problems));
-    const plans = read.value.plans.map(({ revision = null, ...plan }) => ({ ...plan, revision }));
+    const plans = read.value.plans.map(({ revision = null, servings = null, ...plan }) => ({
+      ...plan,
+      ...{ revision, servings },
+    }));
     const answer = await answerLists(deps, plans, read.value.household ?? {});
     return answer.ok ? found(answer.value) : refused(notProcessable(answer.problems, read.value.household?.locale));
   },

@@ -6,6 +6,7 @@ import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
 import { ofPortion } from "../../domain/plan/check/check-asked.js";
+import { askedServings } from "./asked-servings.js";
 import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
@@ -20,7 +21,8 @@ import { inStage } from "../answer-stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 
 interface GivenPortion extends RevisionRef {
-  readonly servings: number;
+  /** null: `askedServings`. */
+  readonly servings: number | null;
 }
 
 /** One list for several plans, and which revisions they are. */
@@ -51,7 +53,12 @@ export async function answerLists(
   const plans = loaded.flatMap((published, at) =>
     published === null
       ? []
-      : [{ bundle: published.bundle, revision: published.revision, servings: portions[at]?.servings ?? 0 }],
+      : [
+          {
+            ...{ bundle: published.bundle, revision: published.revision },
+            servings: askedServings(portions[at]?.servings, given, published.bundle.plan),
+          },
+        ],
   );
   const missing = portions.flatMap(({ publisher, slug, revision }, index) =>
     loaded[index] === null ? [{ ref: { publisher, slug, revision }, path: ["plans", index] }] : [],

@@ -1,5 +1,4 @@
 import type { MeasureSystem } from "../../domain/model/amount.js";
-import type { OwnMeasure } from "../../domain/model/food.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { Household, OnHand, RouteMode } from "../../domain/model/household.js";
 import { usualSpelling } from "../../domain/model/code-lists.js";
@@ -16,6 +15,7 @@ import { limits } from "../../domain/engine-limits.js";
 import { checkNumber } from "../../domain/plan/check/check-text.js";
 import { mergeDuplicates } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
+import { noFoods, readOnHand, type OnHandFoods } from "./read-on-hand.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 import { readOrNull } from "../../domain/read-or-null.js";
 
@@ -48,8 +48,9 @@ interface GivenKitchen {
 export interface GivenOnHand {
   readonly food?: Maybe<string>;
   readonly component?: Maybe<string>;
+  /** With `unit` a number, without it an amount as people say it: "half a bag". */
   readonly amount: string;
-  readonly unit: string;
+  readonly unit?: Maybe<string>;
   readonly useBy?: Maybe<string>;
   readonly asOtherForm?: Maybe<boolean>;
 }
@@ -78,12 +79,14 @@ export function readHousehold(
  * Every problem is listed, each with its path under `household`. What is said twice is taken once (`mergeDuplicates`).
  *
  * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
+ * @param foods what is on hand, as it was found by name; left out: by slug alone
  */
 export function* readHouseholdInSlices(
   given: GivenHousehold,
   bundles: readonly PlanBundle[],
   diets: readonly Pick<DietRule, "code">[],
   work: Work,
+  foods: OnHandFoods = noFoods,
 ): InSlices<HouseholdRead> {
   const { problems, note } = gatherProblems();
   const entries = <Name extends "diets" | "eaters" | "swaps" | "onHand">(name: Name) => {
@@ -105,9 +108,14 @@ export function* readHouseholdInSlices(
   }
   const eaters = entries("eaters").map((each, index) => note(readEaters(each, index)));
   const onHand: OnHand[] = [];
+  const asWritten = bundles[0]?.plan;
+  const context = {
+    ...{ locale: reader.locale, measures: given.measures ?? asWritten?.measures ?? "METRIC" },
+    ...{ region: reader.region ?? asWritten?.region ?? null, bundles, foods },
+  };
   for (const [index, each] of entries("onHand").entries()) {
-    const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
-    work.step(read === null ? stepsOfFault : stepsOfEntry);
+    const read = note(readOnHand(each, ["household", "onHand", index], context));
+    work.step(read === null ? stepsOfFault : each.unit ? stepsOfEntry : stepsOfWords);
     yield;
     if (read !== null) onHand.push({ ...read, place: index });
   }
@@ -129,6 +137,8 @@ export function* readHouseholdInSlices(
 }
 
 const stepsOfEntry = 4;
+/** Of an amount in words, which are looked for in several languages. */
+const stepsOfWords = 40;
 /** Of one that is wrong: the codes near it are looked for. */
 const stepsOfFault = 80;
 
@@ -166,43 +176,6 @@ export function readLocale(given: string | null, path: Path): Result<string | nu
 }
 
 const canonicalTag = (given: string): string | null => readOrNull(() => Intl.getCanonicalLocales(given))?.[0] ?? null;
-
-function readOnHand(
-  given: GivenOnHand,
-  path: Path,
-  measures: MeasureSystem | null,
-  bundles: readonly PlanBundle[],
-): Result<OnHand> {
-  const food = given.food ?? null;
-  const component = given.component ?? null;
-  if ((food === null) === (component === null)) {
-    const got = food === null ? "neither" : "both";
-    return failed([{ code: "BAD_SHAPE", path, expected: "`food` or `component`", got }]);
-  }
-  const [first] = bundles;
-  const amount = parseAmount(`${given.amount} ${given.unit}`, {
-    locale: "en",
-    measures: measures ?? first?.plan.measures ?? "METRIC",
-    own: ownMeasures(food === null ? null : foodSlug(food), component, bundles),
-    path,
-  });
-  if (!amount.ok)
-    return failed(amount.problems.map((problem) => ({ ...problem, path: [...path, partAtFault(problem)] })));
-  if (amount.value.low !== amount.value.high) {
-    return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
-  }
-  const item =
-    food !== null
-      ? { kind: "FOOD" as const, food: foodSlug(food) }
-      : { kind: "COMPONENT" as const, component: component ?? "" };
-  return ok({
-    item,
-    amount: amount.value.high,
-    unit: amount.value.unit,
-    useBy: given.useBy ?? null,
-    asOtherForm: given.asOtherForm ?? false,
-  });
-}
 
 function readEaters(
   { count, portion }: NonNullable<GivenHousehold["eaters"]>[number],
@@ -257,23 +230,5 @@ const appliancesOf = (bundles: readonly PlanBundle[]): readonly string[] => [
     ]),
   ),
 ];
-
-/** The amount and its unit are read as one text, but a caller wrote two fields. */
-const partAtFault = ({ code }: Problem): "unit" | "amount" =>
-  code === "UNKNOWN_UNIT" || code === "AMBIGUOUS_UNIT" ? "unit" : "amount";
-
-function ownMeasures(
-  food: string | null,
-  component: string | null,
-  bundles: readonly PlanBundle[],
-): readonly OwnMeasure[] {
-  return bundles.flatMap((bundle) => {
-    const found =
-      food !== null
-        ? bundle.foods.find(({ slug }) => slug === food)
-        : bundle.components.find(({ slug }) => slug === component);
-    return found?.measures ?? [];
-  });
-}
 
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);

@@ -10,6 +10,7 @@ import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { findSynonyms, foodsToday } from "../foods/foods-today.js";
+import { askedServings } from "./asked-servings.js";
 import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { findPlans } from "../plans/find-plans.js";
 import { loadPlan } from "../plans/load-plan.js";
@@ -20,7 +21,7 @@ import { showFor } from "../../exports/words/shown-amount.js";
 import { runInSlices } from "../time-slices.js";
 import { inStage } from "../answer-stage.js";
 
-/** A household, and for how many; `servings` null: as many as the plan is written for. */
+/** A household, and for how many; `servings` null: `askedServings`. */
 export interface Asked {
   readonly servings: number | null;
   readonly household: GivenHousehold;
@@ -73,7 +74,7 @@ export async function scaleForReader(
   asked: Asked,
 ): Promise<Result<ScaledForReader>> {
   const { bundle } = published;
-  const servings = asked.servings ?? bundle.plan.serves;
+  const servings = askedServings(asked.servings, asked.household, bundle.plan);
   const read = await readAskedHousehold(deps, { bundle, servings }, asked.household);
   if (!read.ok) return read;
   const { household, rules, today } = read.value;

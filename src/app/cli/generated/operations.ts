@@ -244,6 +244,8 @@ export type ProblemCode =
   | 'ALLERGEN_WEAKENED'
   /** The revision was withdrawn before. */
   | 'ALREADY_WITHDRAWN'
+  /** One name of several foods; `candidates` are those it may be. */
+  | 'AMBIGUOUS_FOOD'
   /** A unit of more than one size. */
   | 'AMBIGUOUS_UNIT'
   /** A number that is too small or too large. */

@@ -68,5 +68,5 @@ async function scaledDraft(
   const { bundle, ...summary } = published;
   const frozen = frozenPlan(summary, bundle);
   loaders.hold(frozen);
-  return scaleFrozen(deps, loaders, frozen, servings ?? bundle.plan.serves, household ?? {});
+  return scaleFrozen(deps, loaders, frozen, servings, household ?? {});
 }

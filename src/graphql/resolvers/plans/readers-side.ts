@@ -4,7 +4,7 @@ import type { AskedPortion, ofPortion } from "../../../domain/plan/check/check-a
 import type { FoodsToday } from "../../../domain/plan/review/foods-today.js";
 import { ok, type Result } from "../../../domain/problem.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
-import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
+import { foodCatalogue, readReadersHousehold } from "../../../services/answers/read-readers-household.js";
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import type { Deps } from "../../../services/deps.js";
 import type { KnownRules } from "../../../services/rules/find-rules.js";
@@ -28,7 +28,7 @@ export async function readersSide(
   const bundles = portions.map(({ bundle }) => bundle);
   const rules = await loaders.rulesToday();
   const { diets } = rules.allergens;
-  const read = await readReadersHousehold(given, portions, diets, loaders.readFoods, deps, placed);
+  const read = await readReadersHousehold(given, portions, diets, foodCatalogue(deps, loaders.readFoods), deps, placed);
   if (!read.ok) return read;
   const household = await resolveRegion(read.value, bundles, rules, loaders.readPublishers);
   return ok({ household, rules, today: await loaders.today(bundles, household) });

@@ -2,6 +2,7 @@ import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
 import { ok, type Result } from "../../../domain/problem.js";
 import { showFor } from "../../../exports/words/shown-amount.js";
 import { inStage } from "../../../services/answer-stage.js";
+import { askedServings } from "../../../services/answers/asked-servings.js";
 import { guideStorage } from "../../../services/answers/guide-storage.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
 import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
@@ -17,10 +18,11 @@ export async function scaleFrozen(
   deps: Deps,
   loaders: Loaders,
   written: FrozenPlan,
-  servings: number,
+  asked: number | null | undefined,
   given: GivenHousehold,
 ): Promise<Result<ScaledPlanParent>> {
   const { bundle } = written;
+  const servings = askedServings(asked, given, bundle.plan);
   const side = await readersSide(deps, loaders, [{ bundle, servings }], given);
   if (!side.ok) return side;
   const { household, rules, today } = side.value;

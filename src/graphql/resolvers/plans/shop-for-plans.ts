@@ -4,6 +4,7 @@ import { shopInSlices } from "../../../domain/plan/shop.js";
 import { failed, ok, type Result } from "../../../domain/problem.js";
 import { showFor } from "../../../exports/words/shown-amount.js";
 import { inStage } from "../../../services/answer-stage.js";
+import { askedServings } from "../../../services/answers/asked-servings.js";
 import { checkPortionCount } from "../../../services/answers/check-portion-count.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
 import type { Deps } from "../../../services/deps.js";
@@ -35,7 +36,14 @@ export async function shopForPlans(
     }),
   );
   const found = loaded.flatMap((frozen, place) =>
-    frozen === null ? [] : [{ frozen, bundle: frozen.bundle, servings: refs[place]?.servings ?? 0, place }],
+    frozen === null
+      ? []
+      : [
+          {
+            ...{ frozen, bundle: frozen.bundle, place },
+            servings: askedServings(refs[place]?.servings, given, frozen.bundle.plan),
+          },
+        ],
   );
   const missing = refs.flatMap(({ ref }, index) => (loaded[index] === null ? [{ ref, path: ["plans", index] }] : []));
   const unknown = missing.length === 0 ? [] : await missingPlans(deps, missing);

@@ -9,6 +9,7 @@ export const mistakes: Translation<typeof english> = {
     AMBIGUOUS_UNIT: "„{unit}“ hat hier mehr als eine Größe. Schreiben Sie eine davon: {candidates}.",
     UNKNOWN_FOOD:
       "Ein Lebensmittel „{food}“ gibt es hier nicht.{nearest, select, none { Prüfen Sie die Schreibweise.} other { Meinten Sie {nearest}?}}",
+    AMBIGUOUS_FOOD: "„{food}“ kann hier mehr als ein Lebensmittel sein. Schreiben Sie eines davon: {candidates}.",
     UNKNOWN_CODE: "„{written}“ ist hier nicht bekannt.{nearest, select, none {} other { Meinten Sie {nearest}?}}",
     UNKNOWN_COMPONENT: "In diesem Plan wird „{component}“ nicht zubereitet.",
     UNKNOWN_ROUTE:

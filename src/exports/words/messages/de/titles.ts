@@ -30,6 +30,7 @@ export const titles: Translation<typeof english> = {
     UNKNOWN_UNIT: "Unbekannte Einheit",
     AMBIGUOUS_UNIT: "Einheit mit mehr als einer Größe",
     UNKNOWN_FOOD: "Unbekanntes Lebensmittel",
+    AMBIGUOUS_FOOD: "Name mehrerer Lebensmittel",
     UNKNOWN_CODE: "Unbekannter Code",
     UNKNOWN_COMPONENT: "Wird in diesem Plan nicht zubereitet",
     UNKNOWN_ROUTE: "Unbekannter Weg",

@@ -18,6 +18,10 @@ export const mistakes = {
       'There is no food "{food}" here.{nearest, select, none { Check how it is spelt.} other { Did you mean {nearest}?}}',
       { food: "carot", nearest: "carrot" },
     ),
+    AMBIGUOUS_FOOD: message('"{food}" may be more than one food here. Write one of: {candidates}.', {
+      food: "chickpeas",
+      candidates: "dried chickpeas, tinned chickpeas",
+    }),
     UNKNOWN_CODE: message('"{written}" is not known here.{nearest, select, none {} other { Did you mean {nearest}?}}', {
       written: "vegn",
       nearest: "vegan",

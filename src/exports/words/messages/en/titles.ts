@@ -28,6 +28,7 @@ export const titles = {
     UNKNOWN_UNIT: "Unknown unit",
     AMBIGUOUS_UNIT: "Unit of more than one size",
     UNKNOWN_FOOD: "Unknown food",
+    AMBIGUOUS_FOOD: "Name of several foods",
     UNKNOWN_CODE: "Unknown code",
     UNKNOWN_COMPONENT: "Not made in this plan",
     UNKNOWN_ROUTE: "Unknown route",

@@ -8,6 +8,7 @@ export const mistakes: Translation<typeof english> = {
     AMBIGUOUS_UNIT: "«{unit}» tiene aquí más de un tamaño. Escriba uno de estos: {candidates}.",
     UNKNOWN_FOOD:
       "Aquí no existe el alimento «{food}».{nearest, select, none { Compruebe cómo está escrito.} other { ¿Quería decir {nearest}?}}",
+    AMBIGUOUS_FOOD: "«{food}» puede ser aquí más de un alimento. Escriba uno de estos: {candidates}.",
     UNKNOWN_CODE: "«{written}» no se conoce aquí.{nearest, select, none {} other { ¿Quería decir {nearest}?}}",
     UNKNOWN_COMPONENT: "En este plan no se prepara «{component}».",
     UNKNOWN_ROUTE: "No hay otra vía «{route}» para esto.{known, select, none {} other { Hay: {known}.}}",

@@ -30,6 +30,7 @@ export const titles: Translation<typeof english> = {
     UNKNOWN_UNIT: "Unidad desconocida",
     AMBIGUOUS_UNIT: "Unidad de varios tamaños",
     UNKNOWN_FOOD: "Alimento desconocido",
+    AMBIGUOUS_FOOD: "Nombre de varios alimentos",
     UNKNOWN_CODE: "Código desconocido",
     UNKNOWN_COMPONENT: "No se prepara en este plan",
     UNKNOWN_ROUTE: "Vía desconocida",

@@ -8,6 +8,7 @@ export const mistakes: Translation<typeof english> = {
     AMBIGUOUS_UNIT: "« {unit} » a ici plusieurs tailles. Écrivez l’une d’elles : {candidates}.",
     UNKNOWN_FOOD:
       "L’aliment « {food} » n’existe pas ici.{nearest, select, none { Vérifiez l’orthographe.} other { Vouliez-vous dire {nearest} ?}}",
+    AMBIGUOUS_FOOD: "« {food} » peut être ici plusieurs aliments. Écrivez l’un d’eux : {candidates}.",
     UNKNOWN_CODE: "« {written} » n’est pas connu ici.{nearest, select, none {} other { Vouliez-vous dire {nearest} ?}}",
     UNKNOWN_COMPONENT: "Ce plan ne prépare pas de « {component} ».",
     UNKNOWN_ROUTE:

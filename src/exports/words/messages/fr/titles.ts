@@ -30,6 +30,7 @@ export const titles: Translation<typeof english> = {
     UNKNOWN_UNIT: "Unité inconnue",
     AMBIGUOUS_UNIT: "Unité à plusieurs tailles",
     UNKNOWN_FOOD: "Aliment inconnu",
+    AMBIGUOUS_FOOD: "Nom de plusieurs aliments",
     UNKNOWN_CODE: "Code inconnu",
     UNKNOWN_COMPONENT: "Pas préparé dans ce plan",
     UNKNOWN_ROUTE: "Voie inconnue",

@@ -8,6 +8,7 @@ export const mistakes: Translation<typeof english> = {
     AMBIGUOUS_UNIT: "„{unit}” ma tu więcej niż jedną wielkość. Wpisz jedną z nich: {candidates}.",
     UNKNOWN_FOOD:
       "Nie ma tu produktu „{food}”.{nearest, select, none { Sprawdź pisownię.} other { Czy chodziło o: {nearest}?}}",
+    AMBIGUOUS_FOOD: "„{food}” może tu oznaczać więcej niż jeden produkt. Wpisz jeden z nich: {candidates}.",
     UNKNOWN_CODE: "„{written}” nie jest tu znane.{nearest, select, none {} other { Czy chodziło o: {nearest}?}}",
     UNKNOWN_COMPONENT: "Ten plan nie przygotowuje „{component}”.",
     UNKNOWN_ROUTE: "Nie ma na to innego sposobu „{route}”.{known, select, none {} other { Jest: {known}.}}",

@@ -30,6 +30,7 @@ export const titles: Translation<typeof english> = {
     UNKNOWN_UNIT: "Nieznana jednostka",
     AMBIGUOUS_UNIT: "Jednostka o kilku wielkościach",
     UNKNOWN_FOOD: "Nieznany produkt",
+    AMBIGUOUS_FOOD: "Nazwa kilku produktów",
     UNKNOWN_CODE: "Nieznany kod",
     UNKNOWN_COMPONENT: "Nie przygotowuje się tego w tym planie",
     UNKNOWN_ROUTE: "Nieznany sposób",
