@@ -97,7 +97,7 @@ export type OnHandInput = {
    * AMBIGUOUS_FOOD, one of none with UNKNOWN_FOOD. Give this or `component`.
    */
   readonly food?: string | null | undefined;
-  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. Left out: `amount` says it. */
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. Leave it out where `amount` says it. */
   readonly unit?: string | null | undefined;
   /** Not counted for meals after this day. */
   readonly useBy?: string | null | undefined;

@@ -65,7 +65,7 @@ export const householdBody = named(
         ),
         unit: text(
           200,
-          "Code of a unit, or `own:` and a measure of the food's own. Left out: `amount` says it.",
+          "Code of a unit, or `own:` and a measure of the food's own. Leave it out where `amount` says it.",
         ).optional(),
         useBy: z.iso.date().describe("Not counted for meals after this day.").optional(),
         asOtherForm: z.boolean().describe("Also take it for a food it can be turned into with more work.").optional(),

@@ -22,6 +22,15 @@ export function households({ foods, components }: Target): Readonly<Record<strin
     "diets that nobody knows": (size) => ({ diets: listOf(size, (at) => `diet-${String(at)}`) }),
     swaps: (size) => ({ swaps: listOf(size, swap) }),
     "things on hand": (size) => ({ onHand: listOf(size, food) }),
+    "amounts in words": (size) => ({
+      onHand: listOf(size, (at) => ({ food: around(foods, at), amount: `1 ${"z".repeat(34)} ${String(at)}` })),
+    }),
+    "foods of no name": (size) => ({
+      onHand: listOf(size, (at) => ({
+        food: `gurkken tomatten ${"y".repeat(18)} ${String(at)}`,
+        amount: "half a bag",
+      })),
+    }),
     "things on hand to be used by": (size) => ({
       onHand: listOf(size, (at) => ({ ...food(at), useBy: `2027-01-${String((at % 28) + 1).padStart(2, "0")}` })),
       sessionStart: { local: "2027-01-03T09:00", zone: "Europe/Berlin" },

@@ -128,7 +128,7 @@ const esCounts: Rows = [
 
 const plContainers: Rows = [
   "puszka puszki puszek",
-  "słoik słoiki słoików",
+  "słoik słoiki słoików słoika",
   "butelka butelki butelek",
   "paczka paczki paczek",
   "opakowanie opakowania opakowań",
@@ -137,7 +137,7 @@ const plContainers: Rows = [
 
 const plCounts: Rows = [
   "ząbek ząbki ząbków",
-  "pęczek pęczki pęczków",
+  "pęczek pęczki pęczków pęczka",
   "gałązka gałązki gałązek",
   "plaster plastry plastrów",
   "kromka kromki kromek",
@@ -146,7 +146,7 @@ const plCounts: Rows = [
   "garść garście garści",
   "łodyga łodygi łodyg",
   "laska laski lasek",
-  "kubek kubki kubków",
+  "kubek kubki kubków kubka",
   "filiżanka filiżanki filiżanek",
 ];
 

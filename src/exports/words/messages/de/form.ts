@@ -46,7 +46,7 @@ export const form: Translation<typeof english> = {
   asInGeneral: "wie allgemein",
   boughtWay: "{name} (gekauft)",
   onHandLegend: "Schon etwas im Haus?",
-  onHandHint: "Auswählen und angeben, wie viel, zum Beispiel 500 g oder 2.",
+  onHandHint: "Auswählen und angeben, wie viel, zum Beispiel 500 g, ein halbes Glas oder 2.",
   haveField: "Was Sie haben, Zeile {row}",
   amountField: "Wie viel, Zeile {row}",
   nothing: "nichts",

@@ -47,7 +47,7 @@ export const form = {
   asInGeneral: "as in general",
   boughtWay: message("{name} (bought)", { name: "tinned" }),
   onHandLegend: "Already have some?",
-  onHandHint: "Pick it and say how much, such as 500 g or 2.",
+  onHandHint: "Pick it and say how much, such as 500 g, half a jar or 2.",
   haveField: message("What you have, row {row}", { row: 1 }),
   amountField: message("How much, row {row}", { row: 1 }),
   nothing: "nothing",

@@ -46,7 +46,7 @@ export const form: Translation<typeof english> = {
   asInGeneral: "como en general",
   boughtWay: "{name} (comprado)",
   onHandLegend: "¿Ya tiene algo?",
-  onHandHint: "Elíjalo y diga cuánto, por ejemplo 500 g o 2.",
+  onHandHint: "Elíjalo y diga cuánto, por ejemplo 500 g, medio tarro o 2.",
   haveField: "Lo que tiene, fila {row}",
   amountField: "Cuánto, fila {row}",
   nothing: "nada",

@@ -46,7 +46,7 @@ export const form: Translation<typeof english> = {
   asInGeneral: "comme en général",
   boughtWay: "{name} (acheté)",
   onHandLegend: "Vous en avez déjà ?",
-  onHandHint: "Choisissez et dites combien, par exemple 500 g ou 2.",
+  onHandHint: "Choisissez et dites combien, par exemple 500 g, un demi bocal ou 2.",
   haveField: "Ce que vous avez, ligne {row}",
   amountField: "Combien, ligne {row}",
   nothing: "rien",

@@ -46,7 +46,7 @@ export const form: Translation<typeof english> = {
   asInGeneral: "jak ogólnie",
   boughtWay: "{name} (kupione)",
   onHandLegend: "Masz już coś?",
-  onHandHint: "Wybierz i podaj ile, na przykład 500 g albo 2.",
+  onHandHint: "Wybierz i podaj ile, na przykład 500 g, pół słoika albo 2.",
   haveField: "Co masz, wiersz {row}",
   amountField: "Ile, wiersz {row}",
   nothing: "nic",
