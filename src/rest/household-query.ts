@@ -2,7 +2,8 @@ import { z } from "zod";
 import type { MeasureSystem } from "../domain/model/amount.js";
 import type { RouteMode } from "../domain/model/household.js";
 import type { Path, Problem } from "../domain/problem.js";
-import type { GivenHousehold, GivenOnHand } from "../services/answers/read-household.js";
+import type { GivenHousehold } from "../services/answers/read-household.js";
+import type { GivenOnHand } from "../services/answers/read-on-hand.js";
 import { measureSystems } from "../domain/model/amount.js";
 import { badParameter, inQuery, queryOf, type Parameter, type Query } from "./parameter.js";
 

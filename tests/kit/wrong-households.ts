@@ -48,6 +48,14 @@ const ways: readonly ((of: ReturnType<typeof diceFrom>) => Fault)[] = [
     part: { onHand: [{ food: "carrot", amount: of.pick(["-1", "lots", "1/0", "1e9"]), unit: "g" }] },
     at: ["household.onHand.0.amount"],
   }),
+  (of) => ({
+    part: { onHand: [{ food: of.pick(["carot", "xyzzy"]), amount: "1", unit: "g" }] },
+    at: ["household.onHand.0.food"],
+  }),
+  (of) => ({
+    part: { onHand: [{ food: "carrot", amount: of.pick(["lots", "a bottle", "500", "1/0 bags"]) }] },
+    at: ["household.onHand.0.amount"],
+  }),
   () => ({ part: { onHand: [{ amount: "1", unit: "g" }] }, at: ["household.onHand.0"] }),
   (of) => ({ part: { kitchen: { cooks: of.pick([0, 21, -1]) } }, at: ["household.kitchen.cooks"] }),
   (of) => ({

@@ -200,7 +200,7 @@ function inKind(count: Measured, word: string, thing: SpokenThing, context: Spok
   // Of a pack that holds more or less, no more than it holds at least.
   const times = [count.low, count.high].map((each) => scaleMeasured({ ...only.content, high: only.content.low }, each));
   const [low, high] = times;
-  if (low == null || high == null)
+  if (low === undefined || low === null || high === undefined || high === null)
     return failed([{ code: "BAD_AMOUNT", path, written: formatRationalUnit(count), why: "DENOMINATOR_TOO_LARGE" }]);
   return ok({ low: low.low, high: high.high, unit: only.content.unit });
 }
@@ -225,7 +225,7 @@ const sizeText = (content: Measured, thing: MeasureFacts): string => {
     ["VOLUME", "ml"],
   ] as const) {
     const size = toDimensionOf(toNumber(content.low), content.unit, dimension, thing);
-    if (size != null) return `${String(Number(size.low.toFixed(2)))} ${unit}`;
+    if (size !== null && size !== undefined) return `${String(Number(size.low.toFixed(2)))} ${unit}`;
   }
   return formatRationalUnit(content);
 };

@@ -15,7 +15,7 @@ import { limits } from "../../domain/engine-limits.js";
 import { checkNumber } from "../../domain/plan/check/check-text.js";
 import { mergeDuplicates } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
-import { noFoods, readOnHand, type OnHandFoods } from "./read-on-hand.js";
+import { noFoods, readOnHand, type GivenOnHand, type OnHandFoods } from "./read-on-hand.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 import { readOrNull } from "../../domain/read-or-null.js";
 
@@ -43,16 +43,6 @@ export interface GivenHousehold {
 interface GivenKitchen {
   readonly cooks?: Maybe<number>;
   readonly appliances?: Maybe<readonly { readonly appliance: string; readonly count: number }[]>;
-}
-
-export interface GivenOnHand {
-  readonly food?: Maybe<string>;
-  readonly component?: Maybe<string>;
-  /** With `unit` a number, without it an amount as people say it: "half a bag". */
-  readonly amount: string;
-  readonly unit?: Maybe<string>;
-  readonly useBy?: Maybe<string>;
-  readonly asOtherForm?: Maybe<boolean>;
 }
 
 /** The most entries each list of a household may hold. */

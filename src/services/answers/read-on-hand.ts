@@ -7,7 +7,19 @@ import { failed, ok, type Path, type Problem, type Result } from "../../domain/p
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { readSpokenAmount, type SpokenThing } from "../../domain/quantity/spoken-amount.js";
 import { packNamesOf } from "../../exports/words/pack-names.js";
-import type { GivenOnHand } from "./read-household.js";
+
+type Maybe<T> = T | null | undefined;
+
+/** A line of what is on hand, as a caller writes it. */
+export interface GivenOnHand {
+  readonly food?: Maybe<string>;
+  readonly component?: Maybe<string>;
+  /** With `unit` a number, without it an amount as people say it: "half a bag". */
+  readonly amount: string;
+  readonly unit?: Maybe<string>;
+  readonly useBy?: Maybe<string>;
+  readonly asOtherForm?: Maybe<boolean>;
+}
 
 /** What the foods are that a reader has on hand. */
 export interface OnHandFoods {
