@@ -38,6 +38,8 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/app/observe/traces.ts spans": "weak: one span for each request",
   "src/app/setup/open-database.ts knownRules": "sets of rules that the operator loaded",
   "src/app/processes/job-queue.ts running": "statements of jobs under way, each taken out when it ends",
+  "src/http/compression.ts known": "weak: the compressed bytes of each answer that is held",
+  "src/http/compression.ts waiting": "thirty at most: beyond them, answers are sent as they are",
   "src/domain/cache-table.ts entries": "caches that live, each taken out when it is gone",
   "src/domain/memoize.ts known": "weak: one answer for each thing",
   "src/domain/plan/check/check-bundle.ts foods": "lives while one plan is checked",

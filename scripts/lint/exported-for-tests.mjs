@@ -3,6 +3,9 @@
  * come in by what the program itself uses, so that a name that is no longer needed shows.
  */
 const byReason = {
+  "Its turns and what waits for them are counted, without an answer that takes long to compress.": [
+    "http/compression.ts#openCompressor",
+  ],
   "Runs in one go what requests run in time slices: the plain form that a case is written in.": [
     "domain/nutrition/allergens.ts#allergenStatement",
     "domain/nutrition/diets.ts#dietStatements",

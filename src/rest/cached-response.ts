@@ -2,8 +2,16 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsForActor } from "../services/deps-for-actor.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
+import { changesCaching, liveCaching } from "../http/caching.js";
 import { boundedBytes } from "../http/answer-size.js";
-import { cachedAnswer, findCachedAnswer, type AnswerKey, type Computed } from "../services/cache/cached-answer.js";
+import { sendShared as sendSharedBytes } from "../http/send-shared.js";
+import {
+  addToCachedAnswer,
+  cachedAnswer,
+  findCachedAnswer,
+  type AnswerKey,
+  type Computed,
+} from "../services/cache/cached-answer.js";
 import type { Caching } from "./endpoint.js";
 import { answerWithTimeLimit, TimeLimitExceeded } from "./answer-with-time-limit.js";
 import type { Refusal } from "./refusal.js";
@@ -21,8 +29,8 @@ export interface EncodedResponse {
 export type ResponseOrRefusal = EncodedResponse | { readonly ok: false; readonly refusal: Refusal };
 
 const cacheControl: Readonly<Record<Caching, string>> = {
-  // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
-  LIVE: "public, max-age=60, stale-while-revalidate=3600",
+  LIVE: liveCaching,
+  CHANGES: changesCaching,
   // A day, so that a removal is seen by then.
   FROZEN: "public, max-age=86400",
   NEVER: "no-store",
@@ -126,4 +134,34 @@ export function sendResponse(
   const { etag } = headers;
   if (etag !== undefined && isKnownTag(request.headers["if-none-match"], etag)) return reply.code(304).send();
   return reply.send(body);
+}
+
+/** Sends what is the same for everybody, compressed for who takes it so. */
+export function sendShared(
+  response: EncodedResponse,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  onCompressed: (bytes: number) => void = () => undefined,
+): FastifyReply | Promise<FastifyReply> {
+  const { status, headers, body } = response;
+  const { etag, "content-type": type } = headers;
+  if (etag === undefined || type === undefined) return sendResponse(response, request, reply);
+  reply.code(status).headers(headers);
+  const vary = reply.getHeader("vary");
+  const answer = { body, type, etag, vary: typeof vary === "string" ? vary : null, onCompressed };
+  return sendSharedBytes(answer, request, reply);
+}
+
+/** The same of an answer that may be kept in a place of the cache; null: it is nobody else's. */
+export function sendFrom(
+  { cache }: Deps,
+  place: AnswerKey | null,
+  response: EncodedResponse,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply | Promise<FastifyReply> {
+  if (place === null) return sendResponse(response, request, reply);
+  return sendShared(response, request, reply, (bytes) => {
+    if (cache !== undefined) addToCachedAnswer(cache, place, response, bytes);
+  });
 }

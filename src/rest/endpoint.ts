@@ -43,8 +43,11 @@ export const found = <T>(value: T, headers: Readonly<Record<string, string>> = {
 });
 export const refused = (refusal: Refusal): Found<never> => ({ ok: false, refusal });
 
-/** LIVE: computed with the rules, prices and names of today. FROZEN: can never change. NEVER: not to be kept. */
-export type Caching = "LIVE" | "FROZEN" | "NEVER";
+/**
+ * LIVE: computed with the rules, prices and names of today. CHANGES: tells of what is new, so that it is asked for each time. FROZEN: can never
+ * change. NEVER: not to be kept.
+ */
+export type Caching = "LIVE" | "CHANGES" | "FROZEN" | "NEVER";
 
 interface Description {
   readonly method: "GET" | "POST";

@@ -1,7 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendResponse, tagged } from "./cached-response.js";
+import { sendShared, tagged, type EncodedResponse } from "./cached-response.js";
+
+type Sent = FastifyReply | Promise<FastifyReply> | void;
 
 /** Files that pages load, each to be kept for ever under the hash in its name. */
 export interface PageAssets {
@@ -11,9 +13,9 @@ export interface PageAssets {
   readonly cook: string | null;
   /** The script that answers for pages when there is no network; null where it was not built. */
   readonly offline: string | null;
-  send(name: string, reply: FastifyReply): FastifyReply | void;
+  send(name: string, request: FastifyRequest, reply: FastifyReply): Sent;
   /** The element for other people's pages. Its address stays, so it is kept for a day and asked for again then. */
-  sendEmbed(request: FastifyRequest, reply: FastifyReply): FastifyReply | void;
+  sendEmbed(request: FastifyRequest, reply: FastifyReply): Sent;
 }
 
 const types: Readonly<Record<string, string>> = {
@@ -40,24 +42,30 @@ export function openPageAssets(folder: string): PageAssets {
     const name = names.find((each) => each.startsWith(`${start}-`) && each.endsWith(end));
     return name === undefined ? null : `${assetsPath}/${name}`;
   };
+  // Read once: they are small, and compressed once.
+  const files = new Map(
+    names.map((name): readonly [string, EncodedResponse] => [
+      name,
+      tagged(readFileSync(join(folder, name), "utf8"), 200, {
+        "cache-control": "public, max-age=31536000, immutable",
+        "content-type": types[extname(name)] ?? "application/octet-stream",
+      }),
+    ]),
+  );
+  const send = (file: EncodedResponse | undefined, request: FastifyRequest, reply: FastifyReply): Sent =>
+    file === undefined ? reply.callNotFound() : sendShared(file, request, reply);
   const embed = names.includes("embed.js")
     ? tagged(readFileSync(join(folder, "embed.js"), "utf8"), 200, {
         "cache-control": "public, max-age=86400, stale-while-revalidate=604800",
         "content-type": "text/javascript; charset=utf-8",
       })
-    : null;
+    : undefined;
   return {
     style: addressOf("page", ".css"),
     ticks: addressOf("ticks", ".js"),
     cook: addressOf("cook", ".js"),
     offline: names.includes("offline.js") ? readFileSync(join(folder, "offline.js"), "utf8") : null,
-    send: (name, reply) =>
-      names.includes(name)
-        ? reply
-            .header("cache-control", "public, max-age=31536000, immutable")
-            .type(types[extname(name)] ?? "application/octet-stream")
-            .send(readFileSync(join(folder, name)))
-        : reply.callNotFound(),
-    sendEmbed: (request, reply) => (embed === null ? reply.callNotFound() : sendResponse(embed, request, reply)),
+    send: (name, request, reply) => send(files.get(name), request, reply),
+    sendEmbed: (request, reply) => send(embed, request, reply),
   };
 }

@@ -14,7 +14,7 @@ import {
   encodeResponse,
   cachedResponse,
   readyResponse,
-  sendResponse,
+  sendFrom,
   type ResponseOrRefusal,
 } from "./cached-response.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
@@ -124,7 +124,7 @@ function answering(
     const ready = place === null ? undefined : readyResponse(deps, request, place);
     if (ready === undefined) return compute({ url, type, writing, place }, request, reply);
     if (ready.beyond !== undefined) reply.charge(ready.beyond);
-    return sendResponse(ready, request, reply);
+    return sendFrom(deps, place, ready, request, reply);
   };
 
   function question(address: string, request: FastifyRequest): (of: Deps) => Question {
@@ -168,7 +168,9 @@ function answering(
     };
     const gone = () => (endpoint.upload === true ? null : callerDisconnected(reply.raw));
     const computed = await cachedResponse({ deps, request, reply, place, limit, gone, compute: answer });
-    return computed.ok ? sendResponse(computed, request, reply) : sendRefusal(computed.refusal, request, reply);
+    return computed.ok
+      ? sendFrom(deps, place, computed, request, reply)
+      : sendRefusal(computed.refusal, request, reply);
   }
 }
 

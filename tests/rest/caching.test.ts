@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import CachePolicy from "http-cache-semantics";
 import type { Response } from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
@@ -32,8 +33,8 @@ describeOnBothDatabases("how long answers over REST may be kept", (open) => {
     expect(policy.timeToLive()).toBeGreaterThanOrEqual(day - 1000);
     expect(policy.timeToLive()).toBeLessThanOrEqual(day);
     expect(answer.body.document.plan.slug).toBe("roots-and-barley");
-    // Only one form and no parameters: nothing that could make it another answer.
-    expect(answer.headers["vary"]).toBeUndefined();
+    // Only one form and no parameters: nothing but the coding could make it another answer.
+    expect(answer.headers["vary"]).toBe("Accept-Encoding");
     expect((await app.get(`${url}?servings=4`)).status).toBe(400);
   });
 
@@ -59,7 +60,9 @@ describeOnBothDatabases("how long answers over REST may be kept", (open) => {
       expect(policy.storable()).toBe(true);
       // How long it is fresh; `timeToLive` counts the time it may be shown once more while it is asked for again.
       expect(policy.maxAge()).toBe(60);
+      // A withdrawal is hidden for two minutes at most.
       expect(policy.timeToLive()).toBeGreaterThan(60_000);
+      expect(policy.timeToLive()).toBeLessThanOrEqual(120_000);
       const conditional = policy.revalidationHeaders({ url, method: "GET", headers: {} });
       const again = await app.get(url, conditional as Record<string, string>);
       expect(again.status).toBe(304);
@@ -69,6 +72,37 @@ describeOnBothDatabases("how long answers over REST may be kept", (open) => {
       );
       expect(modified).toBe(false);
     }
+  });
+
+  it("has changes and feeds asked for each time, and sends nothing where there are none", async () => {
+    for (const url of [
+      "/v1/changes",
+      `/v1/publishers/${publisher}/feed.json`,
+      `/v1/publishers/${publisher}/feed.atom`,
+    ]) {
+      const answer = await app.get(url);
+      expect([answer.status, answer.headers["cache-control"]], url).toEqual([200, "no-cache"]);
+      expect(judge(url, answer).timeToLive(), url).toBe(0);
+      const again = await app.get(url, { "if-none-match": answer.headers["etag"] ?? "" });
+      expect(again.status, url).toBe(304);
+    }
+    await app.deps.data.revisions.withdraw({ publisher, slug: "eggs-and-oats", revision: 1 }, app.deps.clock());
+    const before = await app.get("/v1/changes?last=1");
+    expect(before.body.items[0]).toMatchObject({ kind: "PLAN_WITHDRAWN", plan: { slug: "eggs-and-oats" } });
+  });
+
+  it("keeps answers to a hash over GraphQL by the same rules", async () => {
+    const cachingOf = async (query: string): Promise<unknown> => {
+      const sha256Hash = createHash("sha256").update(query).digest("hex");
+      const extensions = JSON.stringify({ persistedQuery: { version: 1, sha256Hash } });
+      const url = `/graphql?${new URLSearchParams({ query, extensions }).toString()}`;
+      const { statusCode, headers } = await app.app.inject({ method: "GET", url });
+      return [statusCode, headers["cache-control"]];
+    };
+    const live = (await app.get("/v1/plans")).headers["cache-control"];
+    expect(await cachingOf(`{ plan(publisher: "${publisher}", slug: "bean-night") { title } }`)).toEqual([200, live]);
+    const changes = "{ ...New } fragment New on Query { changes(first: 1) { edges { node { id } } } }";
+    expect(await cachingOf(changes)).toEqual([200, "no-cache"]);
   });
 
   it("gives another ETag once a price of today is another, though the revision is the same", async () => {

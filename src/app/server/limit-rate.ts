@@ -14,6 +14,8 @@ declare module "fastify" {
     chargeOwed(steps: number): void;
     /** Points that were charged. */
     paid: number;
+    /** Steps that were taken for it. */
+    steps: number;
     /** What was charged last; null: nothing, or there is no limit. */
     charged: Charged | null;
   }
@@ -27,8 +29,10 @@ declare module "fastify" {
 export function limitRate(app: FastifyInstance, limit: RateLimit): void {
   app.decorateReply("charged", null);
   app.decorateReply("paid", 0);
+  app.decorateReply("steps", 0);
   app.decorateReply("chargeOwed", function (this: FastifyReply, steps: number): void {
-    const owed = pointsOwed(steps, this.paid);
+    this.steps += steps;
+    const owed = pointsOwed(this.steps, this.paid);
     if (owed === 0) return;
     this.charged = limit.chargeOwed(this.request.actor, callerAddress(this.request), owed);
     this.paid += owed;

@@ -1,4 +1,5 @@
 import {
+  BREAK,
   getVariableValues,
   GraphQLError,
   Kind,
@@ -33,6 +34,8 @@ export interface CompiledOperation {
   readonly kind: "query" | "mutation";
   /** Tells what is asked where that is no more of the schema than the standard query asks; null: it is something else. */
   readonly aboutSchema: string | null;
+  /** It asks for what is new. */
+  readonly asksForChanges: boolean;
   /** The variables with defaults and as their types say, or what is wrong with them. */
   coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
   /** What it costs at most with variables as `coerce` returns them, in points. */
@@ -102,10 +105,11 @@ function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source
     const message = "Subscriptions are not supported. Use `changes` or webhooks to follow changes.";
     return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
   }
+  const changes = hasField(read, "changes");
   return {
     ok: true,
     document: read,
-    operations: operations.map((operation) => compileOperation(schema, read, operation, introspection)),
+    operations: operations.map((operation) => compileOperation(schema, read, operation, introspection, changes)),
   };
 }
 
@@ -148,6 +152,18 @@ function withoutTokens(document: DocumentNode): DocumentNode {
   return document;
 }
 
+/** Whether a field of this name stands anywhere in the document. */
+function hasField(document: DocumentNode, name: string): boolean {
+  let found = false;
+  visit(document, {
+    Field: (field) => {
+      found ||= field.name.value === name;
+      return found ? BREAK : undefined;
+    },
+  });
+  return found;
+}
+
 let compiledSoFar = 0;
 
 function compileOperation(
@@ -155,6 +171,7 @@ function compileOperation(
   document: DocumentNode,
   operation: OperationDefinitionNode,
   introspection: IntrospectionMeter,
+  asksForChanges: boolean,
 ): CompiledOperation {
   compiledSoFar += 1;
   const id = compiledSoFar;
@@ -166,6 +183,7 @@ function compileOperation(
     name: operation.name?.value ?? null,
     kind: operation.operation === "mutation" ? "mutation" : "query",
     aboutSchema: introspection.narrowQuestion(operation),
+    asksForChanges,
     coerce: (given) => {
       const { errors, coerced } = getVariableValues(schema, definitions, given, { maxErrors });
       return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };

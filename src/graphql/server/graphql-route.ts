@@ -1,18 +1,15 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
-import { isKnownTag, tagOf } from "../../http/entity-tag.js";
+import { changesCaching, liveCaching } from "../../http/caching.js";
+import { tagOf } from "../../http/entity-tag.js";
+import { sendShared } from "../../http/send-shared.js";
+import { addToCachedAnswer } from "../../services/cache/cached-answer.js";
 import { DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
 import type { Deps } from "../../services/deps.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { shownFault } from "../errors.js";
 import type { Explorer } from "../explorer.js";
-import {
-  refusedAnswer,
-  type GraphqlServer,
-  type HttpAnswer,
-  type RawRequest,
-  type ReadyAnswer,
-} from "./graphql-server.js";
+import { refusedAnswer, type GraphqlServer, type HttpAnswer, type RawRequest } from "./graphql-server.js";
 import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
 import { unavailable } from "../plugins/errors.js";
 import { readAddress, readBody, takeBytes } from "./read-request.js";
@@ -44,9 +41,10 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
       if (type === null) return send(refusedAnswer(notAcceptable, anyType), anyType, reply);
       const { actor } = request;
       const ready = server.ready(method, bytes, { actor, deps });
-      return ready === undefined
-        ? compute({ method, bytes, type }, request, reply)
-        : sendReady(ready, type, request, reply);
+      if (ready === undefined) return compute({ method, bytes, type }, request, reply);
+      request.operation = ready.told;
+      reply.charge(ready.told.cost);
+      return sendData({ ...ready, isCacheable: method === "GET" && ready.isNamed }, type, deps, request, reply);
     };
     const compute = async (
       raw: Omit<RawRequest, "read">,
@@ -66,7 +64,12 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
         },
         { deps, requestId: request.id, actor: request.actor },
       );
-      return sendAnswer(answer, type, request, reply);
+      const { hasErrors, isNamed, isShared } = answer;
+      if (hasErrors) request.operation = { ...(request.operation ?? notKnown), hasErrors };
+      const isCacheable = method === "GET" && isNamed && !hasErrors;
+      return isCacheable || isShared
+        ? sendData({ ...answer, isCacheable }, type, deps, request, reply)
+        : send(answer, type, reply);
     };
     scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) => {
       const { query, raw, headers } = request;
@@ -125,39 +128,32 @@ const send = ({ status, headers, body }: HttpAnswer, type: MediaType, reply: Fas
 const sendBytes = (body: Buffer, { contentType }: MediaType, reply: FastifyReply): FastifyReply =>
   reply.header("cache-control", "no-store").header("vary", "accept").header("content-type", contentType).send(body);
 
-function sendReady(
-  { told, isNamed, body }: ReadyAnswer,
-  type: MediaType,
+type Sent = FastifyReply | Promise<FastifyReply>;
+
+/** An answer with data, known before or computed now. */
+interface DataAnswer extends Pick<HttpAnswer, "body" | "place" | "asksForChanges"> {
+  /**
+   * Its address names its document by a hash: caches may keep it as long as REST's computed answers, those of others only what anyone may
+   * see.
+   */
+  readonly isCacheable: boolean;
+}
+
+function sendData(
+  { body, place, isCacheable, asksForChanges }: DataAnswer,
+  { contentType: type }: MediaType,
+  { cache }: Deps,
   request: FastifyRequest,
   reply: FastifyReply,
-): FastifyReply {
-  request.operation = told;
-  reply.charge(told.cost);
-  return request.method !== "POST" && isNamed
-    ? sendCacheable(body, type, request, reply)
-    : sendBytes(body, type, reply);
-}
-
-function sendAnswer(answer: HttpAnswer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  const { hasErrors, isNamed } = answer;
-  if (hasErrors) request.operation = { ...(request.operation ?? notKnown), hasErrors };
-  return request.method !== "POST" && isNamed && !hasErrors
-    ? sendCacheable(answer.body, type, request, reply)
-    : send(answer, type, reply);
-}
-
-/**
- * An answer to an address that names its document by a hash: caches may keep it as long as REST's computed ones, those of others
- * only what anyone may see.
- */
-function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  const tag = tagOf(body);
-  void reply
-    .header("etag", tag)
-    .header("vary", "accept, authorization")
-    .header("cache-control", request.actor.kind === "ANYONE" ? "public, max-age=60" : "private, no-cache");
-  if (isKnownTag(request.headers["if-none-match"], tag)) return reply.code(304).send();
-  return reply.code(200).header("content-type", type.contentType).send(body);
+): Sent {
+  const isPublic = request.actor.kind === "ANYONE";
+  const caching = asksForChanges ? changesCaching : liveCaching;
+  reply.header("cache-control", !isCacheable ? "no-store" : isPublic ? caching : "private, no-cache");
+  const [etag, vary] = isCacheable ? [tagOf(body), "accept, authorization"] : [null, "accept"];
+  const onCompressed = (bytes: number): void => {
+    if (cache !== undefined && place !== null) addToCachedAnswer(cache, place, body, bytes);
+  };
+  return sendShared({ body, type, etag, vary, onCompressed }, request, reply.code(200));
 }
 
 /** What was thrown before the server was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */

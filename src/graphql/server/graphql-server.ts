@@ -48,12 +48,20 @@ export interface HttpAnswer {
   readonly hasErrors: boolean;
   /** It was asked for by the hash of its document, so its address means the same for ever. */
   readonly isNamed: boolean;
+  /** It tells of what is new. */
+  readonly asksForChanges: boolean;
+  /** A query's, without errors, to anyone: everybody who asks the same is answered the same. */
+  readonly isShared: boolean;
+  /** Where it may be cached; null: nowhere. */
+  readonly place: AnswerKey | null;
 }
 
 /** An answer that was given before, to the same bytes, and is still right. */
-export interface ReadyAnswer {
+interface ReadyAnswer {
   readonly told: ReportedOperation;
   readonly isNamed: boolean;
+  readonly asksForChanges: boolean;
+  readonly place: AnswerKey;
   readonly body: Buffer;
 }
 
@@ -68,6 +76,7 @@ export interface GraphqlServer {
 interface KnownRequest {
   readonly told: ReportedOperation;
   readonly isNamed: boolean;
+  readonly asksForChanges: boolean;
   readonly place: AnswerKey;
 }
 
@@ -86,7 +95,7 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     const request = deps.cache && isShared({ actor }) ? known[method].get(bytes) : undefined;
     const answer = deps.cache && request && findCachedAnswer(deps.cache, request.place, deps);
     if (request === undefined || answer === undefined) return undefined;
-    return { told: request.told, isNamed: request.isNamed, body: answer as Buffer };
+    return { ...request, body: answer as Buffer };
   };
 
   const answer: GraphqlServer["answer"] = async (request, asked, asker) => {
@@ -111,7 +120,9 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
       }
     });
     if (call.chosen !== null && call.priced !== null && call.answerKey !== null) {
-      known[method].keep(bytes, { told: call.priced.reported, isNamed: call.chosen.isNamed, place: call.answerKey });
+      const { isNamed, operation } = call.chosen;
+      const { asksForChanges } = operation;
+      known[method].keep(bytes, { told: call.priced.reported, isNamed, asksForChanges, place: call.answerKey });
     }
     if (answered === "ENDED") {
       return refusedAnswer(call.priced === null ? timedOut : { ...timedOut, cost: call.priced.cost }, type);
@@ -120,12 +131,16 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     const status = answered.status ?? 200;
     // One that there are no points for is not refused for what it says, and costs nothing.
     if (call.priced === null && status !== rateLimited) asked.chargeOwed(stepsOfRefusal(request));
+    const hasErrors = call.hasErrors || status >= 400;
     return {
       status,
       headers: Object.fromEntries(answered.headers),
       body: call.answer ?? bytesOf(answered.body),
-      hasErrors: call.hasErrors || status >= 400,
+      hasErrors,
       isNamed: call.chosen?.isNamed === true,
+      asksForChanges: call.chosen?.operation.asksForChanges === true,
+      isShared: isShared(asker) && call.chosen?.operation.kind === "query" && !hasErrors,
+      place: call.answerKey,
     };
   };
 
@@ -199,6 +214,9 @@ export const refusedAnswer = (refused: Refusal, type: MediaType): HttpAnswer => 
   ),
   hasErrors: true,
   isNamed: false,
+  asksForChanges: false,
+  isShared: false,
+  place: null,
 });
 
 const timedOut = refusal("TIMED_OUT", "This took too long and was stopped. Request less, or try again later.");

@@ -36,7 +36,7 @@ export const changesEndpoint = endpoint(
       " publishers write at the same time. `last=1` gives the newest, to begin from now. Changes are kept for ever.",
     parameters: [inQuery("publisher", "Slug of a publisher. Default: all."), titleLocale, ...pageParameters],
     refusals: [],
-    caching: "LIVE",
+    caching: "CHANGES",
     links: "The next and the previous page",
   },
   (question) => {

@@ -28,7 +28,8 @@ import { preferredOf, wordsOf } from "../page-words.js";
 import {
   cachedResponse,
   readyResponse,
-  sendResponse,
+  sendFrom,
+  sendShared,
   type EncodedResponse,
   type ResponseOrRefusal,
 } from "../cached-response.js";
@@ -68,7 +69,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   app.get(
     `${assetsPath}/:name`,
     { config: { reader: "PAGE" } },
-    (request: FastifyRequest<{ Params: { name: string } }>, reply) => assets.send(request.params.name, reply),
+    (request: FastifyRequest<{ Params: { name: string } }>, reply) => assets.send(request.params.name, request, reply),
   );
 
   app.get(
@@ -93,7 +94,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
 
   registerImageFiles(app, options.deps);
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
-  for (const path of iconPaths) app.get(path, (request, reply) => sendResponse(icon, request, reply));
+  for (const path of iconPaths) app.get(path, (request, reply) => sendShared(icon, request, reply));
 }
 
 /** From memory where it is known. Nothing but the address, its origin and the language say what is asked; what came in a body is kept nowhere. */
@@ -111,7 +112,7 @@ async function answer(
   const response =
     (place === null ? undefined : readyResponse(deps, request, place)) ??
     (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
-  return response.ok ? sendResponse(response, request, reply) : sendRefusal(response.refusal, request, reply);
+  return response.ok ? sendFrom(deps, place, response, request, reply) : sendRefusal(response.refusal, request, reply);
 }
 
 interface PlanName {

@@ -80,7 +80,7 @@ export const feedEndpoint = endpoint(
       ...pageParameters.filter(({ name }) => name === "first" || name === "after"),
     ],
     refusals: ["not-found"],
-    caching: "LIVE",
+    caching: "CHANGES",
     links: "The page of older entries",
   },
   async (question) => {

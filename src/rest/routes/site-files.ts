@@ -10,7 +10,8 @@ import {
   cachedResponse,
   readyResponse,
   encodeResponse,
-  sendResponse,
+  sendFrom,
+  sendShared,
   tagged,
   type ResponseOrRefusal,
 } from "../cached-response.js";
@@ -52,15 +53,17 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
       const response =
         readyResponse(deps, request, place) ??
         (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
-      return response.ok ? sendResponse(response, request, reply) : sendRefusal(response.refusal, request, reply);
+      return response.ok
+        ? sendFrom(deps, place, response, request, reply)
+        : sendRefusal(response.refusal, request, reply);
     };
     const page = { points: pointsOfAnswer, reader: "PAGE" } as const;
 
     scope.get("/privacy", { config: page }, (request, reply) =>
-      sendResponse(pageAnswer({ html: privacyPage(wordsOf(request), linksOf(request, assets)) }), request, reply),
+      sendShared(pageAnswer({ html: privacyPage(wordsOf(request), linksOf(request, assets)) }), request, reply),
     );
     scope.get("/robots.txt", { config: page }, (request, reply) =>
-      sendResponse(
+      sendShared(
         encodeResponse(robots(request.publicOrigin), "LIVE", 200, { "content-type": plainText }),
         request,
         reply,
@@ -97,7 +100,7 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
       const source = assets.offline;
       if (source === null) return reply.callNotFound();
       const headers = { "cache-control": "no-cache", "content-type": "text/javascript; charset=utf-8" };
-      return sendResponse(
+      return sendShared(
         tagged(source, 200, {
           ...headers,
           "content-security-policy": "default-src 'none'; connect-src 'self'; frame-ancestors 'none'",

@@ -14,6 +14,8 @@ export interface Computed<Answer> {
 
 interface Entry {
   readonly answer: unknown;
+  /** Estimated size. */
+  readonly bytes: number;
   readonly places: readonly Slot[];
   readonly since: number;
   /** From when until when it is valid, in milliseconds; null: it did not read the clock. */
@@ -44,6 +46,16 @@ export function findCachedAnswer(cache: Cache, { cacheName, key }: AnswerKey, de
   }
   cache.counts[cacheName].hits += 1;
   return entry.answer;
+}
+
+/** Counts what was made from a cached answer and is held as long as it is: its compressed bytes. */
+export function addToCachedAnswer({ store }: Cache, { key }: AnswerKey, answer: unknown, bytes: number): void {
+  const entry = store.peek(key) as Entry | undefined;
+  if (entry === undefined || entry.answer !== answer) return;
+  const grown: Entry = { ...entry, bytes: entry.bytes + bytes };
+  const size = entrySize(key, grown.bytes);
+  // Too large an entry would be evicted, and computed again for each request.
+  if (size.size <= store.maxEntrySize) store.set(key, grown, size);
 }
 
 /**
@@ -96,6 +108,7 @@ async function computeAndStore<Answer>(
   const isOneDay = deps.clock().getTime() < from + day;
   const entry: Entry = {
     answer: computed.answer,
+    bytes: computed.bytes,
     places: [...places],
     since,
     day: usedClock ? { from, until: from + day } : null,

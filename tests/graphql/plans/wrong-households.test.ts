@@ -175,7 +175,10 @@ describeOnBothDatabases("wrong households", (open) => {
     const get = (headers: Readonly<Record<string, string>> = {}) =>
       request(app.app.server).get("/graphql").query({ documentId, variables }).set(headers);
     const first = await get();
-    expect([first.status, first.headers["cache-control"]]).toEqual([200, "public, max-age=60"]);
+    expect([first.status, first.headers["cache-control"]]).toEqual([
+      200,
+      "public, max-age=60, stale-while-revalidate=60",
+    ]);
     expect(first.body.data.plans.edges).toHaveLength(2);
     expect(first.body.data.plans.edges[0].node.scaling).toEqual({
       scaled: null,
