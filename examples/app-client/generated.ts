@@ -154,7 +154,7 @@ export type WeekendQueryVariables = Exact<{
 }>;
 
 
-export type WeekendQuery = { readonly plan: { readonly title: string, readonly revision: number, readonly scaled: { readonly session: { readonly totalMinutes: number, readonly handsOnMinutes: number, readonly tasks: ReadonlyArray<{ readonly text: string, readonly startMinute: number, readonly endMinute: number }> } | null, readonly shoppingList: { readonly aisles: ReadonlyArray<{ readonly name: string, readonly lines: ReadonlyArray<{ readonly food: { readonly name: string }, readonly need: { readonly text: string } | null, readonly buy: ReadonlyArray<{ readonly count: number, readonly pack: { readonly name: string } }> }> }> }, readonly allergens: { readonly findings: ReadonlyArray<{ readonly name: string, readonly presence: AllergenPresence }> }, readonly warnings: ReadonlyArray<{ readonly message: string }> } } | null };
+export type WeekendQuery = { readonly plan: { readonly title: string, readonly revision: number, readonly scaling: { readonly scaled: { readonly session: { readonly totalMinutes: number, readonly handsOnMinutes: number, readonly tasks: ReadonlyArray<{ readonly text: string, readonly startMinute: number, readonly endMinute: number }> } | null, readonly shoppingList: { readonly aisles: ReadonlyArray<{ readonly name: string, readonly lines: ReadonlyArray<{ readonly food: { readonly name: string }, readonly need: { readonly text: string } | null, readonly buy: ReadonlyArray<{ readonly count: number, readonly pack: { readonly name: string } }> }> }> }, readonly allergens: { readonly findings: ReadonlyArray<{ readonly name: string, readonly presence: AllergenPresence }> }, readonly warnings: ReadonlyArray<{ readonly message: string }> } | null, readonly problems: ReadonlyArray<{ readonly where: string, readonly text: string }> } } | null };
 
 export class TypedDocumentString<TResult, TVariables>
   extends String
@@ -180,43 +180,49 @@ export const WeekendDocument = new TypedDocumentString(`
   plan(publisher: $publisher, slug: $slug) {
     title
     revision
-    scaled(servings: $servings, household: $household) {
-      session {
-        totalMinutes
-        handsOnMinutes
-        tasks {
-          text
-          startMinute
-          endMinute
+    scaling(servings: $servings, household: $household) {
+      scaled {
+        session {
+          totalMinutes
+          handsOnMinutes
+          tasks {
+            text
+            startMinute
+            endMinute
+          }
         }
-      }
-      shoppingList {
-        aisles {
-          name
-          lines {
-            food {
-              name
-            }
-            need {
-              text
-            }
-            buy {
-              count
-              pack {
+        shoppingList {
+          aisles {
+            name
+            lines {
+              food {
                 name
+              }
+              need {
+                text
+              }
+              buy {
+                count
+                pack {
+                  name
+                }
               }
             }
           }
         }
-      }
-      allergens {
-        findings {
-          name
-          presence
+        allergens {
+          findings {
+            name
+            presence
+          }
+        }
+        warnings {
+          message
         }
       }
-      warnings {
-        message
+      problems {
+        where
+        text
       }
     }
   }

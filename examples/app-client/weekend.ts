@@ -10,12 +10,16 @@ const [publisher = "", slug = ""] = name.split("/");
 const household = { region: "XA", currency: "XTS" };
 
 const { plan } = await ask(service, WeekendDocument, { publisher, slug, servings: Number(servings), household });
+const { scaled = null, problems = [] } = plan?.scaling ?? {};
 if (plan === null) {
   process.stderr.write(`There is no plan ${name}.\n`);
   process.exitCode = 1;
-} else process.stdout.write(`${lines(plan).join("\n")}\n`);
+} else if (scaled === null) {
+  process.stderr.write(problems.map(({ where, text }) => `${where}: ${text}\n`).join(""));
+  process.exitCode = 1;
+} else process.stdout.write(`${lines(plan, scaled).join("\n")}\n`);
 
-function lines({ title, revision, scaled }: NonNullable<WeekendQuery["plan"]>): readonly string[] {
+function lines({ title, revision }: Pick<Plan, "title" | "revision">, scaled: Scaled): readonly string[] {
   const { session, shoppingList, allergens, warnings } = scaled;
   return [
     `${title} (revision ${revision}), for ${servings}`,
@@ -31,7 +35,8 @@ function lines({ title, revision, scaled }: NonNullable<WeekendQuery["plan"]>): 
   ];
 }
 
-type Scaled = NonNullable<WeekendQuery["plan"]>["scaled"];
+type Plan = NonNullable<WeekendQuery["plan"]>;
+type Scaled = NonNullable<Plan["scaling"]["scaled"]>;
 
 function sessionLines({ totalMinutes, handsOnMinutes, tasks }: NonNullable<Scaled["session"]>): readonly string[] {
   return [

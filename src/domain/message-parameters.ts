@@ -2,9 +2,20 @@ import type { Problem, ProblemCode, Warning, WarningCode } from "./problem.js";
 
 type OfCode<Fact, Code> = Fact extends { readonly code: infer Known } ? (Code extends Known ? Fact : never) : never;
 type FactOf<Fact> = Fact extends unknown ? Exclude<keyof Fact, "code" | "path" | "place" | "asked"> : never;
-/** Every fact of a code by its name. The compiler tells of one that is forgotten. */
-type FactsOf<Fact> = Fact extends never ? never : Readonly<Record<FactOf<Fact>, true>>;
+/** What a fact that has parts, or a list of such things, is made of; never: it is a text or a number. */
+type Thing<Value> = Value extends readonly (infer Entry)[] ? Thing<Entry> : Value extends object ? Value : never;
+type PartOf<Value> = Value extends unknown ? keyof Value : never;
+type At<Value, Part> = Value extends unknown ? (Part extends keyof Value ? Value[Part] : never) : never;
+type Shape<Value> = [Thing<Value>] extends [never]
+  ? true
+  : { readonly [Part in PartOf<Thing<Value>>]-?: Shape<At<Thing<Value>, Part>> };
+/** Every fact of a code by its name, with its parts. The compiler tells of one that is forgotten. */
+type FactsOf<Fact> = [Fact] extends [never] ? never : { readonly [Name in FactOf<Fact>]-?: Shape<At<Fact, Name>> };
 type Facts<All, Code extends string> = { readonly [C in Code]: FactsOf<OfCode<All, C>> };
+
+/** The parts of a fact by their names; true: it has none. */
+type FactShape = true | { readonly [part: string]: FactShape };
+type FactShapes = Readonly<Record<string, FactShape>>;
 
 /** What each kind of problem says beside where it is. */
 const problemFacts: Facts<Problem, ProblemCode> = {
@@ -12,7 +23,10 @@ const problemFacts: Facts<Problem, ProblemCode> = {
   AMBIGUOUS_UNIT: { unit: true, candidates: true },
   UNKNOWN_CODE: { list: true, written: true, nearest: true },
   AMBIGUOUS_FOOD: { food: true, candidates: true },
-  UNKNOWN_FOOD: { food: true, offer: true },
+  UNKNOWN_FOOD: {
+    food: true,
+    offer: { nearest: true, rows: { ndbNo: true, description: true }, slug: true, language: true, reader: true },
+  },
   UNKNOWN_COMPONENT: { component: true },
   UNKNOWN_PART: { food: true, part: true, known: true },
   UNKNOWN_ROUTE: { component: true, route: true, known: true },
@@ -56,11 +70,16 @@ const problemFacts: Facts<Problem, ProblemCode> = {
   PRICE_OUT_OF_LINE: { food: true, price: true, ratio: true, packs: true },
   LIMIT_PASSED: { what: true, share: true, limit: true },
   IMPORT_FAULT: { run: true },
-  RECIPE_OPEN: { open: true, written: true, reasons: true, foods: true },
-  LINE_OPEN: { written: true, reasons: true, named: true, amounts: true },
+  RECIPE_OPEN: { open: true, written: true, reasons: { code: true, about: true }, foods: true },
+  LINE_OPEN: { written: true, reasons: { code: true, about: true }, named: true, amounts: true },
   FILE_NOT_HAD: { why: true, tries: true },
   COMPONENT_SET_ASIDE: { component: true },
-  BAD_ARCHIVE: { fault: true },
+  BAD_ARCHIVE: {
+    fault: {
+      ...{ kind: true, detail: true, of: true, size: true, limit: true, version: true, known: true, archived: true },
+      ...{ plan: true, revision: true },
+    },
+  },
   PUBLISHER_NOT_EMPTY: { publisher: true },
   UNKNOWN_FEED: { feed: true },
   UNKNOWN_RUN: { run: true },
@@ -118,27 +137,45 @@ export interface MessageParameter {
 
 /** What the sentences of a problem or a warning are made of, for those who make their own. */
 export function messageParameters(about: Problem | Warning): readonly MessageParameter[] {
-  const names = Object.keys(
-    "code" in about && isWarning(about) ? warningFacts[about.code] : problemFacts[(about as Problem).code],
-  );
+  const shapes: FactShapes = isWarning(about) ? warningFacts[about.code] : problemFacts[about.code];
   const facts = about as unknown as Readonly<Record<string, unknown>>;
-  return names.flatMap((name) => (facts[name] === undefined ? [] : flattened(name, facts[name])));
+  return Object.entries(shapes).flatMap(([name, shape]) =>
+    facts[name] === undefined ? [] : flattened(name, shape, facts[name]),
+  );
 }
 
 const isWarning = (about: Problem | Warning): about is Warning => Object.hasOwn(warningFacts, about.code);
 
 /** `{ offer: { nearest: ["kale"] } }` is `offer.nearest`; a list of things is a list for each part of them. */
-function flattened(name: string, value: unknown): readonly MessageParameter[] {
-  if (value === null) return [{ name, values: [] }];
-  if (!Array.isArray(value)) {
-    if (typeof value !== "object") return [{ name, values: [String(value)] }];
-    return Object.entries(value as object).flatMap(([part, each]) => flattened(`${name}.${part}`, each));
-  }
-  const things = value.filter((each) => typeof each === "object" && each !== null) as readonly object[];
-  if (things.length === 0) return [{ name, values: value.map(String) }];
-  const parts = [...new Set(things.flatMap((each) => Object.keys(each)))];
-  return parts.map((part) => ({
-    name: `${name}.${part}`,
-    values: things.map((each) => String((each as Readonly<Record<string, unknown>>)[part] ?? "")),
-  }));
+function flattened(name: string, shape: FactShape, value: unknown): readonly MessageParameter[] {
+  const values = value === null ? [] : Array.isArray(value) ? (value as readonly unknown[]) : [value];
+  if (shape === true) return [{ name, values: values.map(String) }];
+  return Object.entries(shape).flatMap(([part, within]) => {
+    const parts = values.map((each) => (each as Readonly<Record<string, unknown>>)[part]);
+    if (Array.isArray(value))
+      return flattened(
+        `${name}.${part}`,
+        within,
+        parts.map((each) => each ?? ""),
+      );
+    return parts[0] === undefined ? [] : flattened(`${name}.${part}`, within, parts[0]);
+  });
 }
+
+/** A kind of problem or warning, and what its parameters are called. */
+interface MessageKind<Code> {
+  readonly code: Code;
+  readonly parameters: readonly string[];
+}
+
+const kindsOf = <Code extends string>(facts: Readonly<Record<Code, FactShapes>>): readonly MessageKind<Code>[] =>
+  Object.entries<FactShapes>(facts).map(([code, shapes]) => ({
+    code: code as Code,
+    parameters: Object.entries(shapes).flatMap(([name, shape]) => namesOf(name, shape)),
+  }));
+
+const namesOf = (name: string, shape: FactShape): readonly string[] =>
+  shape === true ? [name] : Object.entries(shape).flatMap(([part, within]) => namesOf(`${name}.${part}`, within));
+
+export const problemMessages: readonly MessageKind<ProblemCode>[] = kindsOf(problemFacts);
+export const warningMessages: readonly MessageKind<WarningCode>[] = kindsOf(warningFacts);

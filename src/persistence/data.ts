@@ -350,6 +350,8 @@ export interface Data {
     measures(): Promise<ReadonlyMap<string, readonly OwnMeasure[]>>;
     /** Slug, names and aisle of every food, to find foods by. The same list for as long as the foods stay the same. */
     names(): Promise<readonly (Pick<Food, "slug" | "names" | "aisle"> & { readonly base?: boolean })[]>;
+    /** ISO 4217 codes of the prices of their packs, those of price lists too. */
+    currencies(): Promise<readonly string[]>;
     /** Takes foods away; what was published keeps its own copy. Counts them. */
     remove(slugs: readonly string[]): Promise<number>;
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */

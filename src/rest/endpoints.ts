@@ -10,7 +10,7 @@ import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
 import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
-import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
+import { feedEndpoint, publisherEndpoint, publishersEndpoint } from "./routes/publisher.js";
 import { previewEndpoints } from "./routes/preview-links.js";
 import { scheduledEndpoint } from "./routes/scheduled.js";
 import { readLinesEndpoint } from "./routes/read-lines.js";
@@ -34,6 +34,7 @@ export const endpoints: readonly Endpoint[] = [
   adoptFoodEndpoint,
   readLinesEndpoint,
   vocabularyEndpoint,
+  publishersEndpoint,
   publisherEndpoint,
   feedEndpoint,
   imageEndpoint,

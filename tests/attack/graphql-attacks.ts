@@ -125,6 +125,12 @@ export function graphqlAttacks(target: Target): readonly AttackRequest[] {
       { p: portions(50), h: of(200) },
     ),
   );
+  const vocabularies = [1, 28].map((count) =>
+    graphql(
+      `${String(count)} vocabularies`,
+      `{ ${times(count, (at) => `a${String(at)}: vocabulary(locale: "de-u-ca-c${String(at)}") { lists { codes { code name spellings } } problemKinds { title parameters } allergens { namedBy { law name region list } } regionsWithRules { holdsIn name rules } currenciesWithPrices { name } }`)} }`,
+    ),
+  );
   const named = [100, 101, 5_000].flatMap((count) => [
     graphql(
       `${String(count)} nodes, 28 times`,
@@ -137,7 +143,16 @@ export function graphqlAttacks(target: Target): readonly AttackRequest[] {
       { p: listOf(count, (at) => ({ publisher: target.publisher, slug: around(target.plans, at) })) },
     ),
   ]);
-  const aboutPlans = [...byHousehold, ...tables, ...servings, ...lists, ...pages, ...shoppings, ...named];
+  const aboutPlans = [
+    ...byHousehold,
+    ...tables,
+    ...servings,
+    ...lists,
+    ...pages,
+    ...shoppings,
+    ...named,
+    ...vocabularies,
+  ];
   return [...aboutPlans, ...wholeDocuments(target)];
 }
 

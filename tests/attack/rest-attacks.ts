@@ -108,7 +108,18 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
       (query) => get("a page", `/p/${publisher}/${slug}${query}`, { accept: "text/html" }),
     ),
   );
+  const publishers = runs.flatMap((run) => {
+    const value = encodeURIComponent(run.slice(0, 900)).replace(/%[^%]?$/, "");
+    return [`first=100&after=${value}`, `last=100&before=${value}`].map((query) =>
+      get("publishers after a long run", `/v1/publishers?${query}`),
+    );
+  });
+  const vocabularies = [...runs.map((run) => run.slice(0, 190)), "de-u-nu-arab", "x-a", "en-".repeat(60)].map(
+    (locale) => get("the vocabulary in a language that is none", `/v1/vocabulary?locale=${encodeURIComponent(locale)}`),
+  );
   return [
+    ...publishers,
+    ...vocabularies,
     ...written,
     ...searched,
     misspelt,

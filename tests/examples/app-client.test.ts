@@ -35,8 +35,15 @@ describeOnBothDatabases("the example of an app's client", (open) => {
     });
   });
 
+  it("says what is wrong with what was asked for, and where", async () => {
+    await expect(weekend("third-gate-allotments/roots-and-barley", "0")).rejects.toMatchObject({
+      code: 1,
+      stderr: expect.stringMatching(/^servings: 0 servings .*from 1 to /),
+    });
+  });
+
   it("hands on what the service refuses", async () => {
-    const variables = { publisher: "third-gate-allotments", slug: "bean-night", servings: 0 };
+    const variables = { publisher: "third-gate-allotments", slug: "bean-night", servings: 1.5 };
     await expect(ask(service.address, WeekendDocument, variables)).rejects.toBeInstanceOf(Refused);
     await expect(ask(service.address, WeekendDocument, variables)).rejects.toThrow(/servings/);
   });

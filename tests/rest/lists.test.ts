@@ -80,6 +80,32 @@ describeOnBothDatabases("lists over REST", (open) => {
     }
   });
 
+  it("have publishers with a plan in force, as GraphQL has them", async () => {
+    await app.deps.data.publishers.save({ slug: "no-plan-yet", name: "No Plan Yet" });
+    for (const slug of ["a-place", "böse-straße", "z-place"]) {
+      await app.deps.data.publishers.save({ slug, name: `The ${slug}` });
+      const bundle = demoBundle("bean-night");
+      const plan = { ...bundle.plan, publisher: slug };
+      await app.deps.data.revisions.publish({ ...bundle, plan }, new Date(Date.UTC(2026, 0, 2)));
+    }
+    const slugs = ["a-place", "böse-straße", publisher, "z-place"];
+    expect(await walk("/v1/publishers?first=3", "next")).toMatchObject({ slugs, pages: 2 });
+    expect(await walk("/v1/publishers?last=1", "prev")).toMatchObject({ slugs, pages: 4 });
+    const { body, headers } = await app.get("/v1/publishers");
+    const { data } = await app.ask(
+      "{ publishers { edges { node { slug name region currency languages description website } } } }",
+    );
+    const { edges } = data?.["publishers"] as { readonly edges: readonly { readonly node: object }[] };
+    expect(edges).toHaveLength(slugs.length);
+    edges.forEach(({ node }, at) => expect(body.items[at]).toMatchObject(node));
+    for (const each of body.items)
+      expect((await app.get(`/v1/publishers/${encodeURIComponent(each.slug)}`)).body).toEqual(each);
+    expect(headers["cache-control"]).toContain("max-age");
+    expect((await app.get("/v1/publishers", { "if-none-match": headers["etag"] ?? "" })).status).toBe(304);
+    for (const query of ["first=0", "first=101", "after=nowhere", "slug=a"])
+      expect([query, (await app.get(`/v1/publishers?${query}`)).status]).toEqual([query, 400]);
+  });
+
   it("lead to things that are there", async () => {
     const { body } = await app.get("/v1/plans?first=3");
     for (const { address, title } of body.items) expect((await app.get(address)).body.title).toBe(title);

@@ -11,9 +11,13 @@ import type { RuleSet } from "./compile/rule-set.js";
 /** The lists that a program can show in full; the numbers of the open food table are asked for one by one. */
 type VocabularyName = Exclude<CodeListName, "usda-number"> | "unit" | "measures" | "place";
 
-interface VocabularyCode {
+/** A code, and what people call it. */
+export interface NamedCode {
   readonly code: string;
   readonly name: string;
+}
+
+interface VocabularyCode extends NamedCode {
   /** Other spellings that are taken for the code. */
   readonly spellings: readonly string[];
 }
@@ -23,7 +27,7 @@ interface VocabularyList {
   readonly codes: readonly VocabularyCode[];
 }
 
-export interface Vocabulary {
+export interface ClosedLists {
   /** BCP 47 tag that the names were asked for in. */
   readonly locale: string;
   readonly lists: readonly VocabularyList[];
@@ -43,7 +47,7 @@ const measures = {
  * Every closed list with its codes, by the same lists that documents are checked against. Regions, languages, currencies and units
  * are named in the reader's language; of the rest the names are English, or what the published rules call them.
  */
-export function vocabulary(rules: Pick<RuleSet, "safety" | "allergens">, locale: string): Vocabulary {
+export function vocabulary(rules: Pick<RuleSet, "safety" | "allergens">, locale: string): ClosedLists {
   const { aisle, allergen, appliance, currency, language, caution, diet, ...more } = codeListsOf(rules);
   const classes = new Map(rules.safety.classes.map(({ code, what }) => [code, what]));
   const diets = new Map(rules.allergens.diets.map(({ code, name }) => [code, name]));

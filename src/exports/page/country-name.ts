@@ -31,3 +31,14 @@ export const currencyIn = (code: string, locale: string): string =>
   namesIn([locale, "currency", "long"]).of(code) ?? code;
 
 export const languageIn = (tag: string, locale: string): string => namesIn([locale, "language", "long"]).of(tag) ?? tag;
+
+/** Regions of published rules that are no country. ISO 3166, and UN M.49 for the world. */
+const groups: Readonly<Record<string, readonly string[]>> = { INT: ["001"], EU: ["EU"], ANZ: ["AU", "NZ"] };
+
+/** `European Union` for EU, `Australia and New Zealand` for ANZ, `world` for INT, otherwise a country. */
+export function ruledRegionIn(region: string, locale: string): string {
+  const group = groups[region];
+  if (group === undefined) return countryIn(region, locale, "long");
+  const names = group.map((each) => namesIn([locale, "region", "long"]).of(each) ?? each);
+  return new Intl.ListFormat(intlTag(locale)).format(names);
+}

@@ -105,6 +105,19 @@ export type AllergenList = {
   readonly region: Scalars['String']['output'];
 };
 
+/** A law's list that names an allergen. */
+export type AllergenNaming = {
+  readonly __typename?: 'AllergenNaming';
+  /** The law. */
+  readonly law: Scalars['String']['output'];
+  /** Code of the list. */
+  readonly list: Scalars['String']['output'];
+  /** The name that it must be declared by, in the locale. */
+  readonly name: Scalars['String']['output'];
+  /** Its region: see `regionsWithRules`. */
+  readonly region: Scalars['String']['output'];
+};
+
 /** What is known about an allergen in a food or a meal. */
 export type AllergenPresence =
   /** It is contained. */
@@ -2453,6 +2466,15 @@ export type MutationWithdrawPlanArgs = {
   input: WithdrawPlanInput;
 };
 
+/** A code and its name. */
+export type NamedCode = {
+  readonly __typename?: 'NamedCode';
+  /** The code as fields take it. */
+  readonly code: Scalars['String']['output'];
+  /** For people, in the locale. */
+  readonly name: Scalars['String']['output'];
+};
+
 /** A draft that names another. */
 export type NamingDraft = {
   readonly __typename?: 'NamingDraft';
@@ -4198,6 +4220,32 @@ export type RuleSet = {
   readonly title: Scalars['String']['output'];
 };
 
+/** What published rules are about. More may be added. */
+export type RuleSubject =
+  /** What must be declared. */
+  | 'ALLERGENS'
+  /** Words of cautions. */
+  | 'CAUTIONS'
+  /** What breaks a diet, and what a claim is tied to. */
+  | 'DIETS'
+  /** Cooling, reheating, thawing, temperatures. */
+  | 'HANDLING'
+  /** How long food keeps. */
+  | 'KEEPING';
+
+/** A region that rules were published for. */
+export type RuledRegion = {
+  readonly __typename?: 'RuledRegion';
+  /** ISO 3166 code, `EU`, `ANZ` (Australia and New Zealand), or `INT` for all. */
+  readonly code: Scalars['String']['output'];
+  /** ISO 3166 codes that a household may name for it. Null if it may be any. */
+  readonly holdsIn: Maybe<ReadonlyArray<Scalars['String']['output']>>;
+  /** For people, in the locale. */
+  readonly name: Scalars['String']['output'];
+  /** What they are about. */
+  readonly rules: ReadonlyArray<RuleSubject>;
+};
+
 /** Documents to save together. */
 export type SaveDocumentsInput = {
   /** The versions of the drafts that are there already. A draft that is not named here must be new. */
@@ -5079,10 +5127,33 @@ export type Use = {
 /** Every closed list. */
 export type Vocabulary = {
   readonly __typename?: 'Vocabulary';
+  /** The codes of the list `allergen`, with the laws that name each. */
+  readonly allergens: ReadonlyArray<VocabularyAllergen>;
+  /** Currencies that packs of foods are priced in. A publisher's own packs may have others. */
+  readonly currenciesWithPrices: ReadonlyArray<NamedCode>;
+  /** Languages of the fixed words. In others they are English. */
+  readonly languagesOfWords: ReadonlyArray<NamedCode>;
   /** The lists. */
   readonly lists: ReadonlyArray<VocabularyList>;
   /** BCP 47 tag that the names were asked for in. */
   readonly locale: Scalars['String']['output'];
+  /** Every code of problems: those of `ProblemCode`, with titles and parameters. */
+  readonly problemKinds: ReadonlyArray<VocabularyMessage>;
+  /** Where rules in force were published. Elsewhere the strictest rules of all regions hold. */
+  readonly regionsWithRules: ReadonlyArray<RuledRegion>;
+  /** Every code of warnings. */
+  readonly warningKinds: ReadonlyArray<VocabularyMessage>;
+};
+
+/** An allergen, and the laws that name it. */
+export type VocabularyAllergen = {
+  readonly __typename?: 'VocabularyAllergen';
+  /** The code as fields take it. */
+  readonly code: Scalars['String']['output'];
+  /** For people, in the locale. */
+  readonly name: Scalars['String']['output'];
+  /** The lists in force that name it, itself or as one of a group. Empty if no law here asks for it. */
+  readonly namedBy: ReadonlyArray<AllergenNaming>;
 };
 
 /** A code of a closed list. */
@@ -5106,6 +5177,17 @@ export type VocabularyList = {
    * `place`, `region`, `currency` or `language`. More may be added.
    */
   readonly list: Scalars['String']['output'];
+};
+
+/** A kind of problem or warning. */
+export type VocabularyMessage = {
+  readonly __typename?: 'VocabularyMessage';
+  /** As the `code` of a problem or a warning. */
+  readonly code: Scalars['String']['output'];
+  /** What its `parameters` are called. Those that are not known are left out of a message. */
+  readonly parameters: ReadonlyArray<Scalars['String']['output']>;
+  /** The kind in a few words, in the locale where a reader can cause it, else in English. */
+  readonly title: Scalars['String']['output'];
 };
 
 /** Something a reader should know beside an answer that still stands. */
@@ -5425,6 +5507,7 @@ export type ResolversTypes = {
   AdoptFoodInput: AdoptFoodInput;
   AllergenFinding: ResolverTypeWrapper<AllergenFindingParent>;
   AllergenList: ResolverTypeWrapper<AllergenList>;
+  AllergenNaming: ResolverTypeWrapper<AllergenNaming>;
   AllergenPresence: AllergenPresence;
   AllergenReach: AllergenReach;
   AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
@@ -5559,6 +5642,7 @@ export type ResolversTypes = {
   MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
   MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports' | 'keptBack' | 'plans'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']>, keptBack: ReadonlyArray<ResolversTypes['ScheduledChange']>, plans: ReadonlyArray<ResolversTypes['ChangedPlan']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  NamedCode: ResolverTypeWrapper<NamedCode>;
   NamingDraft: ResolverTypeWrapper<NamingDraft>;
   Node: ResolverTypeWrapper<NodeParent>;
   NotEaten: ResolverTypeWrapper<NotEatenParent>;
@@ -5631,6 +5715,8 @@ export type ResolversTypes = {
   RuleReach: RuleReach;
   RuleScope: ResolverTypeWrapper<RuleScope>;
   RuleSet: ResolverTypeWrapper<RuleSetSummary>;
+  RuleSubject: RuleSubject;
+  RuledRegion: ResolverTypeWrapper<RuledRegion>;
   SaveDocumentsInput: SaveDocumentsInput;
   SaveDocumentsPayload: ResolverTypeWrapper<Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversTypes['Food']>>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   SaveDraftInput: SaveDraftInput;
@@ -5688,8 +5774,10 @@ export type ResolversTypes = {
   UploadedImage: ResolverTypeWrapper<UploadedImage>;
   Use: ResolverTypeWrapper<UseParent>;
   Vocabulary: ResolverTypeWrapper<Vocabulary>;
+  VocabularyAllergen: ResolverTypeWrapper<VocabularyAllergen>;
   VocabularyCode: ResolverTypeWrapper<VocabularyCode>;
   VocabularyList: ResolverTypeWrapper<VocabularyList>;
+  VocabularyMessage: ResolverTypeWrapper<VocabularyMessage>;
   Warning: ResolverTypeWrapper<WarningParent>;
   WarningCode: WarningCode;
   Webhook: ResolverTypeWrapper<WebhookParent>;
@@ -5717,6 +5805,7 @@ export type ResolversParentTypes = {
   AdoptFoodInput: AdoptFoodInput;
   AllergenFinding: AllergenFindingParent;
   AllergenList: AllergenList;
+  AllergenNaming: AllergenNaming;
   AllergenStatement: AllergenStatementParent;
   Amount: AmountParent;
   ApplianceInput: ApplianceInput;
@@ -5825,6 +5914,7 @@ export type ResolversParentTypes = {
   MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
   MorningReport: Omit<MorningReport, 'imports' | 'keptBack' | 'plans'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']>, keptBack: ReadonlyArray<ResolversParentTypes['ScheduledChange']>, plans: ReadonlyArray<ResolversParentTypes['ChangedPlan']> };
   Mutation: Record<PropertyKey, never>;
+  NamedCode: NamedCode;
   NamingDraft: NamingDraft;
   Node: NodeParent;
   NotEaten: NotEatenParent;
@@ -5886,6 +5976,7 @@ export type ResolversParentTypes = {
   RuleFileInput: RuleFileInput;
   RuleScope: RuleScope;
   RuleSet: RuleSetSummary;
+  RuledRegion: RuledRegion;
   SaveDocumentsInput: SaveDocumentsInput;
   SaveDocumentsPayload: Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversParentTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversParentTypes['Food']>>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   SaveDraftInput: SaveDraftInput;
@@ -5934,8 +6025,10 @@ export type ResolversParentTypes = {
   UploadedImage: UploadedImage;
   Use: UseParent;
   Vocabulary: Vocabulary;
+  VocabularyAllergen: VocabularyAllergen;
   VocabularyCode: VocabularyCode;
   VocabularyList: VocabularyList;
+  VocabularyMessage: VocabularyMessage;
   Warning: WarningParent;
   Webhook: WebhookParent;
   WebhookConnection: Omit<WebhookConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['WebhookEdge']> };
@@ -5988,6 +6081,13 @@ export type AllergenFindingResolvers<ContextType = Context, ParentType extends R
 export type AllergenListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenList'] = ResolversParentTypes['AllergenList']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type AllergenNamingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenNaming'] = ResolversParentTypes['AllergenNaming']> = {
+  law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  list: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   region: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
@@ -6663,6 +6763,11 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;
 };
 
+export type NamedCodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NamedCode'] = ResolversParentTypes['NamedCode']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type NamingDraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NamingDraft'] = ResolversParentTypes['NamingDraft']> = {
   kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -7067,6 +7172,13 @@ export type RuleSetResolvers<ContextType = Context, ParentType extends Resolvers
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type RuledRegionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuledRegion'] = ResolversParentTypes['RuledRegion']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  holdsIn: Resolver<Maybe<ReadonlyArray<ResolversTypes['String']>>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  rules: Resolver<ReadonlyArray<ResolversTypes['RuleSubject']>, ParentType, ContextType>;
+};
+
 export type SaveDocumentsPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SaveDocumentsPayload'] = ResolversParentTypes['SaveDocumentsPayload']> = {
   drafts: Resolver<Maybe<ReadonlyArray<ResolversTypes['SavedDraft']>>, ParentType, ContextType>;
   foods: Resolver<Maybe<ReadonlyArray<ResolversTypes['Food']>>, ParentType, ContextType>;
@@ -7382,8 +7494,20 @@ export type UseResolvers<ContextType = Context, ParentType extends ResolversPare
 };
 
 export type VocabularyResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Vocabulary'] = ResolversParentTypes['Vocabulary']> = {
+  allergens: Resolver<ReadonlyArray<ResolversTypes['VocabularyAllergen']>, ParentType, ContextType>;
+  currenciesWithPrices: Resolver<ReadonlyArray<ResolversTypes['NamedCode']>, ParentType, ContextType>;
+  languagesOfWords: Resolver<ReadonlyArray<ResolversTypes['NamedCode']>, ParentType, ContextType>;
   lists: Resolver<ReadonlyArray<ResolversTypes['VocabularyList']>, ParentType, ContextType>;
   locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  problemKinds: Resolver<ReadonlyArray<ResolversTypes['VocabularyMessage']>, ParentType, ContextType>;
+  regionsWithRules: Resolver<ReadonlyArray<ResolversTypes['RuledRegion']>, ParentType, ContextType>;
+  warningKinds: Resolver<ReadonlyArray<ResolversTypes['VocabularyMessage']>, ParentType, ContextType>;
+};
+
+export type VocabularyAllergenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyAllergen'] = ResolversParentTypes['VocabularyAllergen']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  namedBy: Resolver<ReadonlyArray<ResolversTypes['AllergenNaming']>, ParentType, ContextType>;
 };
 
 export type VocabularyCodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyCode'] = ResolversParentTypes['VocabularyCode']> = {
@@ -7395,6 +7519,12 @@ export type VocabularyCodeResolvers<ContextType = Context, ParentType extends Re
 export type VocabularyListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyList'] = ResolversParentTypes['VocabularyList']> = {
   codes: Resolver<ReadonlyArray<ResolversTypes['VocabularyCode']>, ParentType, ContextType>;
   list: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type VocabularyMessageResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyMessage'] = ResolversParentTypes['VocabularyMessage']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  parameters: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type WarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Warning'] = ResolversParentTypes['Warning']> = {
@@ -7485,6 +7615,7 @@ export type Resolvers<ContextType = Context> = {
   AccessTokenEdge: AccessTokenEdgeResolvers<ContextType>;
   AllergenFinding: AllergenFindingResolvers<ContextType>;
   AllergenList: AllergenListResolvers<ContextType>;
+  AllergenNaming: AllergenNamingResolvers<ContextType>;
   AllergenStatement: AllergenStatementResolvers<ContextType>;
   Amount: AmountResolvers<ContextType>;
   AsIngredient: AsIngredientResolvers<ContextType>;
@@ -7565,6 +7696,7 @@ export type Resolvers<ContextType = Context> = {
   MorningImport: MorningImportResolvers<ContextType>;
   MorningReport: MorningReportResolvers<ContextType>;
   Mutation: MutationResolvers<ContextType>;
+  NamedCode: NamedCodeResolvers<ContextType>;
   NamingDraft: NamingDraftResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
   NotEaten: NotEatenResolvers<ContextType>;
@@ -7610,6 +7742,7 @@ export type Resolvers<ContextType = Context> = {
   RowWarning: RowWarningResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
   RuleSet: RuleSetResolvers<ContextType>;
+  RuledRegion: RuledRegionResolvers<ContextType>;
   SaveDocumentsPayload: SaveDocumentsPayloadResolvers<ContextType>;
   SaveDraftPayload: SaveDraftPayloadResolvers<ContextType>;
   SaveFoodsPayload: SaveFoodsPayloadResolvers<ContextType>;
@@ -7644,8 +7777,10 @@ export type Resolvers<ContextType = Context> = {
   UploadedImage: UploadedImageResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
   Vocabulary: VocabularyResolvers<ContextType>;
+  VocabularyAllergen: VocabularyAllergenResolvers<ContextType>;
   VocabularyCode: VocabularyCodeResolvers<ContextType>;
   VocabularyList: VocabularyListResolvers<ContextType>;
+  VocabularyMessage: VocabularyMessageResolvers<ContextType>;
   Warning: WarningResolvers<ContextType>;
   Webhook: WebhookResolvers<ContextType>;
   WebhookConnection: WebhookConnectionResolvers<ContextType>;

@@ -6,7 +6,7 @@ import type { ReplicaWatch } from "./watch-replicas.js";
 /** What readers who have shown no token ask for. All else goes to the primary: writes, transactions, what is not published. */
 const routed = {
   publishers: ["bySlugs", "byIds"],
-  foods: ["bySlugs", "byIds", "idsBySlugs", "page", "measures", "names", "synonyms"],
+  foods: ["bySlugs", "byIds", "idsBySlugs", "page", "measures", "names", "currencies", "synonyms"],
   revisions: ["ofPlan", "summaries", "summariesByIds", "bundles", "titles", "holdingComponents", "page"],
   ruleSets: ["inForce", "all", "byIds", "contents"],
   changes: ["page"],

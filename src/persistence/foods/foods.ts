@@ -44,6 +44,7 @@ export function foodData(session: Session): Data["foods"] {
       return new Map(rows.map(({ slug, measures }) => [slug, measures]));
     },
     names: () => foodNames(db),
+    currencies: () => pricedCurrencies(db),
     remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
     synonyms: (slugs) => synonymsOf(db, slugs),
   };
@@ -52,6 +53,20 @@ export function foodData(session: Session): Data["foods"] {
 async function foodsBySlugs(db: Db, slugs: readonly string[]): Promise<readonly (Food | null)[]> {
   const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.slug = ANY(${slugs.filter(isStorable)}::text[])`;
   return inOrder(slugs, rows.map(foodOf), ({ slug }) => slug, String);
+}
+
+/** From one currency to the next by its index, so that a million prices in three currencies are three look-ups. */
+async function pricedCurrencies(db: Db): Promise<readonly string[]> {
+  const rows = await db.$queryRaw<{ currency: string }[]>`
+    WITH RECURSIVE own AS (
+      SELECT min(price_currency) AS currency FROM packs
+      UNION ALL SELECT (SELECT min(p.price_currency) FROM packs p WHERE p.price_currency > own.currency) FROM own WHERE own.currency IS NOT NULL
+    ), listed AS (
+      SELECT min(price_currency) AS currency FROM listed_packs
+      UNION ALL SELECT (SELECT min(l.price_currency) FROM listed_packs l WHERE l.price_currency > listed.currency) FROM listed WHERE listed.currency IS NOT NULL
+    )
+    SELECT currency FROM own WHERE currency IS NOT NULL UNION SELECT currency FROM listed WHERE currency IS NOT NULL ORDER BY currency`;
+  return rows.map(({ currency }) => currency);
 }
 
 /**

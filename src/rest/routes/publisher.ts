@@ -1,11 +1,14 @@
 import { z } from "zod";
 import { imageJson } from "../../exports/json/image.js";
+import { list, type Json } from "../../exports/json/named-schema.js";
+import { pageSchema } from "../../exports/json/page-schema.js";
 import { describedPublisherSchema } from "../../exports/json/plan.js";
 import { atomFeed } from "../../exports/feeds/atom.js";
 import { jsonFeed } from "../../exports/feeds/json-feed.js";
 import { imageSources } from "../../exports/image-address.js";
 import type { Feed } from "../../exports/feeds/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
+import { listPublishers } from "../../services/access/list-publishers.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { listFeed, listWithdrawn, type FollowedPlan, type WithdrawnPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
@@ -45,13 +48,43 @@ export const publisherEndpoint = endpoint(
     return publisher ? found(publisher) : refused(unknown);
   },
   [
+    asJson(describedPublisherSchema, "The publisher.", (publisher: Publisher, { origin }) =>
+      publisherJson(publisher, origin),
+    ),
+  ],
+);
+
+const publisherJson = (
+  { slug, name, region, currency, languages, description, website, image }: Publisher,
+  origin: string,
+): Json<typeof describedPublisherSchema> => ({
+  ...{ slug, name, region, currency, description, website: website ?? null },
+  languages: [...languages],
+  image: imageJson(origin, slug, image),
+});
+
+export const publishersEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/publishers",
+    operationId: "listPublishers",
+    tag: "publishers",
+    summary: "Publishers with a plan in force, by slug",
+    description: "For the plans of one of them ask `/v1/plans?publisher=` and its slug.",
+    parameters: pageParameters,
+    refusals: [],
+    caching: "LIVE",
+    links: "The next and the previous page",
+  },
+  (question) => pageOf(question, (page) => listPublishers(question.deps, page)),
+  [
     asJson(
-      describedPublisherSchema,
-      "The publisher.",
-      ({ slug, name, region, currency, languages, description, website, image }: Publisher, { origin }) => ({
-        ...{ slug, name, region, currency, description, website: website ?? null },
-        languages: [...languages],
-        image: imageJson(origin, slug, image),
+      pageSchema("PublisherPage", "A page of publishers.", list(describedPublisherSchema, "In the order of the list.")),
+      "The page.",
+      ({ items, next, previous }: LinkedPage<Publisher>, { origin }) => ({
+        items: items.map((publisher) => publisherJson(publisher, origin)),
+        next,
+        previous,
       }),
     ),
   ],

@@ -13,9 +13,10 @@ export const vocabularyEndpoint = endpoint(
     path: "/v1/vocabulary",
     operationId: "getVocabulary",
     tag: "catalogue",
-    summary: "Every closed list, with codes and names",
+    summary: "Every closed list, codes of problems, regions with rules and currencies with prices",
     description:
-      "Keeping classes, allergens, diets, cautions, aisles, appliances, units, measures, places, regions, currencies and languages, as " +
+      "`regionsWithRules` is where rules were published, `currenciesWithPrices` what a household can be told a cost in, `problemKinds` and " +
+      "`warningKinds` every code with a title and the names of its `parameters`. `lists`: keeping classes, allergens, diets, cautions, aisles, appliances, units, measures, places, regions, currencies and languages, as " +
       "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Keeping " +
       "classes, cautions, measures and places are named in English, the rest in the locale. A code that is not listed says nothing of a food: " +
       "unknown is never free from it.",
@@ -27,13 +28,5 @@ export const vocabularyEndpoint = endpoint(
     const answer = await listVocabulary(deps, one(query, "locale"), path);
     return answer.ok ? found(answer.value) : refused(badParameters(answer.problems));
   },
-  [
-    asJson(vocabularySchema, "The lists.", ({ locale, lists }: Vocabulary) => ({
-      locale,
-      lists: lists.map(({ list, codes }) => ({
-        list,
-        codes: codes.map(({ code, name, spellings }) => ({ code, name, spellings: [...spellings] })),
-      })),
-    })),
-  ],
+  [asJson(vocabularySchema, "The lists.", (vocabulary: Vocabulary) => vocabulary)],
 );

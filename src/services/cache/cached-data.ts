@@ -69,6 +69,12 @@ export function cachedData(
     dependenceOf: on("foods"),
     bytesOf: () => 100,
   });
+  const currencies = keep(
+    "foods",
+    "currencies",
+    (keys: readonly "all"[]) => Promise.all(keys.map(() => foods.currencies())),
+    { keyOf: String, dependenceOf: on("foods"), bytesOf: (codes) => 100 + codes.length * 10 },
+  );
   return {
     ...data,
     publishers: {
@@ -88,6 +94,7 @@ export function cachedData(
       save: afterwards(foods.save),
       remove: afterwards(foods.remove),
       names: async () => (await names(["all"]))[0] ?? [],
+      currencies: async () => (await currencies(["all"]))[0] ?? [],
       bySlugs: keep("foods", "food", foods.bySlugs, {
         keyOf: String,
         dependenceOf: on("foods"),

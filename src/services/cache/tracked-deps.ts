@@ -73,6 +73,7 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       idsBySlugs: on("foods", foods.idsBySlugs),
       page: on("foods", foods.page),
       names: on("foods", foods.names),
+      currencies: on("foods", foods.currencies),
       measures: on("foods", foods.measures),
       synonyms: on("foods", foods.synonyms),
     },

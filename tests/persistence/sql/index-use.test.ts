@@ -92,6 +92,7 @@ describeOnServer("with many plans", () => {
       checksums: ({ revisions }) => revisions.checksums(ids[0] ?? null, 20),
       "holding a component": ({ revisions }) => revisions.holdingComponents([{ publisher: "p7", slug: "component-7" }]),
       "foods by slug": ({ foods }) => foods.bySlugs(["food-7", "food-8"]),
+      currencies: ({ foods }) => foods.currencies(),
       "foods of an aisle": ({ foods }) => foods.page({ aisle: "aisle-7" }, first),
     };
     Object.assign(reads, {
