@@ -43,7 +43,8 @@ const limitText = z
   .regex(/^[a-zA-Z]+:\d+(\.\d+)?$/)
   .max(60);
 
-export const planSearchParameters: readonly Parameter[] = [
+/** Those of 0.1.0. */
+export const releasedParameters: readonly Parameter[] = [
   inQuery("publisher", "Slug of a publisher."),
   inQuery(
     "search",
@@ -51,6 +52,9 @@ export const planSearchParameters: readonly Parameter[] = [
   ),
   inQuery("uses-food", "Slug of a food that the plan uses."),
   inQuery("uses-component", "Slug of a component that the plan uses."),
+];
+
+export const planSearchParameters: readonly Parameter[] = [
   inQuery("diet", "A diet that the plan is known to keep.", word, { ...repeats, example: "vegan" }),
   inQuery(
     "without-allergen",

@@ -59,7 +59,7 @@ const planFacetSchema = named(
 );
 
 export const listedPlanSchema = named(
-  "ListedPlan",
+  "PlanSummary",
   "A plan in a list, in its newest revision.",
   planSummarySchema.extend({
     facts: planFactsSchema.nullable().optional().describe("With `include=facts`. Null where it is not worked out yet."),

@@ -25,23 +25,20 @@ export const servingsTableSchema = named(
 
 export const servingsTableJson = (rows: readonly ServingsRow[]): Json<typeof servingsTableSchema> => ({ rows });
 
-export const planSummarySchema = named(
-  "PlanSummary",
-  "A plan in a list, in its newest revision.",
-  z.object({
-    publisher: slug("Slug of its publisher."),
-    slug: slug("Short name used in addresses."),
-    title: text("Title, in the language asked for where it was translated."),
-    language: text("BCP 47 tag of the language of the title.", 60),
-    languages: list(text("BCP 47 tag.", 60), "The languages it can be read in: its own first."),
-    revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
-    serves: z.number().describe("How many people it is written for."),
-    locale: text("BCP 47 tag of the language it is written in.", 60),
-    publishedAt: instant("When this revision was published."),
-    checksum: text("SHA-256 of the frozen document, hex.", 64),
-    address: text("Where the plan is computed."),
-  }),
-);
+/** What lists say of every plan. */
+export const planSummarySchema = z.object({
+  publisher: slug("Slug of its publisher."),
+  slug: slug("Short name used in addresses."),
+  title: text("Title, in the language asked for where it was translated."),
+  language: text("BCP 47 tag of the language of the title.", 60),
+  languages: list(text("BCP 47 tag.", 60), "The languages it can be read in: its own first."),
+  revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
+  serves: z.number().describe("How many people it is written for."),
+  locale: text("BCP 47 tag of the language it is written in.", 60),
+  publishedAt: instant("When this revision was published."),
+  checksum: text("SHA-256 of the frozen document, hex.", 64),
+  address: text("Where the plan is computed."),
+});
 
 interface Summary {
   readonly publisher: string;

@@ -24,7 +24,7 @@ import { planAddress } from "../../exports/addresses.js";
 import { asJson, endpoint, found, refused, type Found } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { one, titleLocale } from "../parameter.js";
-import { planListQuery, planSearchParameters, pointsOfPlanList } from "../plan-search-query.js";
+import { planListQuery, planSearchParameters, pointsOfPlanList, releasedParameters } from "../plan-search-query.js";
 import { badParameters } from "../refusal.js";
 
 const schema = pageSchema(
@@ -51,7 +51,8 @@ export const plansEndpoint = endpoint(
     summary: "Published plans, newest first, or as they are searched for",
     description:
       "Each in its newest revision that is in force. Before a page is answered its plans are held against the rules and foods of today; one that is no longer what was asked for is left out, so that a page may be shorter than was asked for.",
-    parameters: [...planSearchParameters, titleLocale, ...pageParameters],
+    // What was released comes first: lists of parameters are compared by their places.
+    parameters: [...releasedParameters, ...pageParameters, ...planSearchParameters, titleLocale],
     refusals: [],
     caching: "LIVE",
     links: "The next and the previous page",
