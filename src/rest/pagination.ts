@@ -17,9 +17,9 @@ export const pageParameters: readonly Parameter[] = [
     `How many, from the start or after \`after\`: 1 to ${largestPage}. 20 if neither this nor \`last\` is given.`,
     size,
   ),
-  inQuery("after", "Continue after this place. Take it from the address of the next page.", cursor),
+  inQuery("after", "Go on after this place. Take it from the address of the next page.", cursor),
   inQuery("last", `How many, from the end or before \`before\`: 1 to ${largestPage}.`, size),
-  inQuery("before", "Continue backwards from this place. Take it from the address of the previous page.", cursor),
+  inQuery("before", "Go back from this place. Take it from the address of the previous page.", cursor),
 ];
 
 export interface LinkedPage<T> {

@@ -46,10 +46,7 @@ const limitText = z
 /** Those of 0.1.0. */
 export const releasedParameters: readonly Parameter[] = [
   inQuery("publisher", "Slug of a publisher."),
-  inQuery(
-    "search",
-    "Words, or beginnings of words, in any case and order: of titles, introductions, meals, components, tags and foods in every language.",
-  ),
+  inQuery("search", "Words of the title, in any case. Also of introductions, meals, components, tags and foods."),
   inQuery("uses-food", "Slug of a food that the plan uses."),
   inQuery("uses-component", "Slug of a component that the plan uses."),
 ];
