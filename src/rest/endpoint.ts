@@ -70,6 +70,8 @@ interface Description {
   readonly caching: Caching;
   /** Points beyond `pointsOfAnswer`, before anything is looked at. Left out: none. */
   readonly points?: (asked: Pick<Question, "query" | "body">) => number;
+  /** Parameters that ask for the form `brief` where JSON is asked for; left out: none. */
+  readonly selection?: readonly string[];
   /** Where the page for people is, if there is one. */
   readonly page?: (question: Question) => string;
   /** What it links to in the header Link; left out: nothing. */

@@ -14,6 +14,8 @@ export interface Format {
 
 export const formats = {
   json: { suffix: "json", type: "application/json; charset=utf-8" },
+  /** Parts of a plan, with what is repeated said once. */
+  brief: { suffix: "brief", type: "application/vnd.prepwright.brief+json" },
   jsonLd: { suffix: "jsonld", type: "application/ld+json; charset=utf-8" },
   markdown: { suffix: "md", type: "text/markdown; charset=utf-8" },
   html: { suffix: "html", type: "text/html; charset=utf-8", also: ["application/xhtml+xml"] },

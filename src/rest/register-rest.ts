@@ -7,7 +7,7 @@ import { endpoints } from "./endpoints.js";
 import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
 import { depsForActor } from "../services/deps-for-actor.js";
 import { readJsonBody } from "./json-body.js";
-import { queryProblems, readQuery } from "./parameter.js";
+import { badParameter, queryProblems, readQuery } from "./parameter.js";
 import { pointsOfAnswer } from "./endpoint-cost.js";
 import {
   cacheControlOf,
@@ -107,13 +107,27 @@ function answering(
     ...(endpoint.page === undefined ? [] : [{ ...formats.html, writing: null }]),
   ];
   const choose = formatChooser(offered);
+  const brief = offered.find(({ suffix }) => suffix === formats.brief.suffix);
+  const selectedBy = (url: string): string | undefined => {
+    if (endpoint.selection === undefined) return undefined;
+    const query = readQuery(url);
+    return endpoint.selection.find((name) => query.has(name));
+  };
   const limit = endpoint.upload === true ? uploadTime : queryTime;
   const isShared = endpoint.method === "GET" && endpoint.scope === undefined && endpoint.caching !== "NEVER";
   return (request, reply) => {
     const { url, suffix } = splitSuffix(request.originalUrl);
     if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
-    const chosen = choose(suffix, request.headers);
-    if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
+    const form = choose(suffix, request.headers);
+    if (form === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
+    const selected = url.includes("?") ? selectedBy(url) : undefined;
+    if (selected !== undefined && form.writing !== null && !isJson(form.type))
+      return sendRefusal(
+        badParameters([badParameter(selected, "nothing beside a form that is not JSON", form.type)]),
+        request,
+        reply,
+      );
+    const chosen = selected === undefined || form.writing === null ? form : (brief ?? form);
     const { writing, type } = chosen;
     if (writing === null) {
       // The page says itself what is wrong with what was asked of it.
@@ -173,6 +187,8 @@ function answering(
       : sendRefusal(computed.refusal, request, reply);
   }
 }
+
+const isJson = (type: string): boolean => type === formats.json.type || type === formats.brief.type;
 
 const lengthOf = (header: string | undefined): number | null =>
   header !== undefined && /^\d{1,15}$/.test(header) ? Number(header) : null;

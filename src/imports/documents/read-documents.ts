@@ -4,7 +4,7 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
-import { nearestWords } from "./checks/nearest-words.js";
+import { nearestWords } from "../../domain/quantity/naming/nearest-words.js";
 import { problemMakers, shown } from "./schemas/shape-problems.js";
 import { readYamlInSlices } from "./yaml/yaml-text.js";
 import { writtenCodes, type WrittenCode } from "./checks/written-codes.js";

@@ -4,7 +4,7 @@ import { madeProblems } from "../../domain/first-problems.js";
 import type { Path, Problem, Result } from "../../domain/problem.js";
 import { every, mapResult } from "./combine-results.js";
 import type { StepDocument } from "./schemas/line-schema.js";
-import { nearestWords } from "./checks/nearest-words.js";
+import { nearestWords } from "../../domain/quantity/naming/nearest-words.js";
 import { readRatio } from "./read-ratio.js";
 
 /**

@@ -14,7 +14,7 @@ import {
   type OriginalText,
 } from "../../domain/plan/translate/texts-of.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import { nearestWords } from "./checks/nearest-words.js";
+import { nearestWords } from "../../domain/quantity/naming/nearest-words.js";
 import type { TranslationDocument } from "./schemas/translation-schema.js";
 
 /** Keys under which texts stand. */

@@ -1,7 +1,7 @@
 import { plainWords } from "../../domain/quantity/naming/plain-words.js";
 import { usualZones, zonesByCity } from "../../domain/quantity/naming/zones-of-cities.js";
 import { isTimeZone } from "../../domain/time-zone.js";
-import { nearestCodes } from "./checks/nearest-words.js";
+import { nearestCodes } from "../../domain/quantity/naming/nearest-words.js";
 
 /** The zone of that IANA name, in the letters that are usual; null: there is none. */
 export function knownZone(name: string): string | null {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { isRegionCode } from "../../domain/model/region-codes.js";
 import type { Problem, Path } from "../../domain/problem.js";
-import { nearestWords } from "../documents/checks/nearest-words.js";
+import { nearestWords } from "../../domain/quantity/naming/nearest-words.js";
 import { sourceSchema } from "../documents/schemas/shared-schemas.js";
 import { nameSchema, numberSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
 import { shapeProblems } from "../documents/schemas/shape-problems.js";

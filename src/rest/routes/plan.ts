@@ -10,6 +10,9 @@ import { plainTextInSlices } from "../../exports/document/plain-text.js";
 import { planMarkdownInSlices } from "../../exports/document/markdown.js";
 import { schemaOrgTextInSlices } from "../../exports/schema-org/schema-org.js";
 import { loadFrozenPlan } from "../../services/plans/load-plan.js";
+import { briefPlanInSlices, briefPlanSchema } from "../../exports/json/brief-plan.js";
+import { boundedJson } from "../../http/bounded-json.js";
+import { readSelection, selectionNames, selectionParameters } from "../plan-selection.js";
 import { planAddress } from "../../exports/addresses.js";
 import { planPath } from "../../exports/page/page-links.js";
 import { addressesOf } from "../rest-addresses.js";
@@ -34,7 +37,8 @@ export const planEndpoint = endpoint(
       "The newest revision, or the one named by `revision`, with everything the service says about it: meals, components," +
       " shopping list, session, keeping, allergens, diets, nutrition, cautions.",
     points: ({ query }) => pointsOfPlans(1, query),
-    parameters: planParameters,
+    parameters: [...planParameters, ...selectionParameters],
+    selection: selectionNames,
     refusals: ["not-found", "withdrawn", "no-session"],
     caching: "LIVE",
     page: ({ address, ...question }) => {
@@ -63,6 +67,18 @@ export const planEndpoint = endpoint(
           : icalendar(answer, addresses(answer, question)),
     ),
     asText("text", "As plain text.", plainTextInSlices),
+    {
+      name: "brief",
+      schema: briefPlanSchema,
+      description:
+        "Parts of it, as JSON that says what is repeated once: the answer where `include` or `fields` is given.",
+      *write(answer: PlanAnswer, question) {
+        const selection = readSelection(question.query);
+        if (!selection.ok) return selection;
+        const plan = yield* planJsonInSlices(answer, question);
+        return { ok: true, value: boundedJson(yield* briefPlanInSlices(plan, selection.value)) };
+      },
+    },
   ],
 );
 

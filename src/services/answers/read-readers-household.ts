@@ -5,7 +5,7 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { checkAsked, type AskedPortion, type ofPortion } from "../../domain/plan/check/check-asked.js";
-import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
+import { nearestCodes } from "../../domain/quantity/naming/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
 import { runInSlices, type Sliced } from "../time-slices.js";

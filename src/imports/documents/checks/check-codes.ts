@@ -1,6 +1,6 @@
 import { isOnList, usualSpelling, type CodeLists } from "../../../domain/model/code-lists.js";
 import type { Problem } from "../../../domain/problem.js";
-import { nearestCodes } from "./nearest-words.js";
+import { nearestCodes } from "../../../domain/quantity/naming/nearest-words.js";
 import type { DocumentProblem, ReadDocument } from "../read-documents.js";
 import type { WrittenCode } from "./written-codes.js";
 

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Dimension } from "../../../domain/model/amount.js";
 import type { AllergenPresence, NutrientCode, TracesPresence } from "../../../domain/model/food.js";
 import { currencyCodes } from "../../../domain/model/currency-codes.js";
-import { nearestCodes } from "../checks/nearest-words.js";
+import { nearestCodes } from "../../../domain/quantity/naming/nearest-words.js";
 import { codeFields, codeSchema } from "./code-schema.js";
 import {
   amountSchema,

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import { madeProblems } from "../../../domain/first-problems.js";
 import type { Path, Problem } from "../../../domain/problem.js";
-import { nearestWords } from "../checks/nearest-words.js";
+import { nearestWords } from "../../../domain/quantity/naming/nearest-words.js";
 
 type Issue = z.core.$ZodIssue;
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { nearestWords } from "../checks/nearest-words.js";
+import { nearestWords } from "../../../domain/quantity/naming/nearest-words.js";
 
 /** Case, spaces, hyphens and underscores do not matter: `Per_batch` is `per batch`. */
 export const plainWord = (word: string): string =>

@@ -1,7 +1,7 @@
 import { isTimeZone } from "../../../domain/time-zone.js";
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { currencyCodes } from "../../../domain/model/currency-codes.js";
-import { nearestCodes } from "../../../imports/documents/checks/nearest-words.js";
+import { nearestCodes } from "../../../domain/quantity/naming/nearest-words.js";
 import { failed, ok, type Problem, type Result } from "../../../domain/problem.js";
 import { requireScope, type Caller } from "../../access/actor.js";
 import type { Data, Deps, FeedKind } from "../../deps.js";

@@ -1,4 +1,4 @@
-import { editDistance } from "../../../domain/quantity/naming/edit-distance.js";
+import { editDistance } from "./edit-distance.js";
 
 /** Up to three codes that an unknown one may have meant: the nearest, else those that have a part of it in common. */
 export function nearestCodes(written: string, known: readonly string[]): readonly string[] {
