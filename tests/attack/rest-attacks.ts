@@ -82,6 +82,15 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
       `${readsOf(target, 1)}/servings-table${form}?from=1&to=200&${times(50, (at) => `on-hand=${String(at)}%20g%20${around(foods, at)}`, "&")}`,
     ),
   ]);
+  const inShort = [
+    `include=${["components", "meals", "shoppingList", "session", "storage", "allergens", "diets", "nutrition", "cautions"].join(",")}`,
+    `include=${times(300, (at) => `part${String(at)}`, ",")}`,
+    `fields=${"components.".repeat(150)}x`,
+    times(200, () => "fields=shoppingList.lines.toTake", "&"),
+  ].map((query) => get("parts of a plan", `${readsOf(target, 0)}?servings=40&${query}`));
+  const coded = get("codings that are accepted", readsOf(target, 0), {
+    "accept-encoding": "br;q=0.1, gzip;q=0.2, ".repeat(500),
+  });
   const queries = runs.flatMap((run) => {
     const value = encodeURIComponent(run)
       .slice(0, 6_000)
@@ -125,6 +134,8 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
     misspelt,
     ...lists,
     ...parts,
+    ...inShort,
+    coded,
     ...ways,
     ...queries,
     ...many,

@@ -49,7 +49,7 @@ describeOnBothDatabases("the forms of an answer over REST", (open) => {
     ]) {
       const { status, headers } = await app.get(`${plan}.${ending}?servings=3`, { accept: "image/png" });
       expect([status, typeOf(headers)]).toEqual([200, type]);
-      expect(headers["vary"] ?? "").not.toMatch(/accept\b/i);
+      expect((headers["vary"] ?? "").split(", ")).not.toContain("Accept");
     }
     const list = await app.get(`${plan}/list.md`);
     expect(list.text).toContain("# ");
@@ -76,7 +76,9 @@ describeOnBothDatabases("the forms of an answer over REST", (open) => {
 
   it("answers HEAD as GET without the body", async () => {
     for (const url of [plan, `${plan}.md`, "/v1/plans", `/v1/publishers/${publisher}`, "/v1/openapi.json"]) {
-      const [get, head] = [await app.get(url), await app.rest("HEAD", url)];
+      // The test client says what codings it takes, but not with HEAD.
+      const headers = { "accept-encoding": "gzip" };
+      const [get, head] = [await app.get(url, headers), await app.rest("HEAD", url, { headers })];
       expect(head.status).toBe(200);
       expect(head.text).toBe("");
       for (const name of ["content-type", "etag", "cache-control", "vary", "link"]) {
