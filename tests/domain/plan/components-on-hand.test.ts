@@ -270,22 +270,38 @@ describe("several plans for one list", () => {
   });
 
   it("say which of them is at fault, all at once", () => {
+    const asked = (a: number, b: number) =>
+      scalePlans(
+        [
+          { bundle: first, servings: a },
+          { bundle: second, servings: 1 },
+          { bundle: second, servings: b },
+        ],
+        household(),
+      );
+    expect(asked(0, 1.5)).toMatchObject({
+      ok: false,
+      problems: [
+        { code: "SERVINGS_OUT_OF_RANGE", path: ["plans", 0, "servings"] },
+        { code: "SERVINGS_OUT_OF_RANGE", path: ["plans", 2, "servings"] },
+      ],
+    });
+    expect(asked(1, 1).ok).toBe(true);
+  });
+
+  it("say which of them cannot be computed", () => {
     const broken = bundle([meal("lunch", [line("1 g", made("nothing"))])]);
     expect(
       scalePlans(
         [
-          { bundle: first, servings: 0 },
-          { bundle: second, servings: 1 },
+          { bundle: first, servings: 1 },
           { bundle: broken, servings: 1 },
         ],
         household(),
       ),
     ).toMatchObject({
       ok: false,
-      problems: [
-        { code: "SERVINGS_OUT_OF_RANGE", path: ["plans", 0, "servings"] },
-        { code: "UNKNOWN_COMPONENT", path: ["plans", 2, "meals", "lunch", "lines", "l1"] },
-      ],
+      problems: [{ code: "UNKNOWN_COMPONENT", path: ["plans", 1, "meals", "lunch", "lines", "l1"] }],
     });
   });
 
