@@ -105,3 +105,10 @@ export function queryProblems(query: Query, parameters: readonly Parameter[]): r
     return values.length > 1 && !parameter.repeats ? [badParameter(name, "one value", `${values.length} values`)] : [];
   });
 }
+
+/** Names of a parameter that may be repeated, or hold several with commas between them. @param most one more is read, so that it shows */
+export const listed = (query: Query, name: string, most: number): readonly string[] =>
+  (query.get(name) ?? [])
+    .flatMap((value) => value.split(",", most + 1))
+    .map((each) => each.trim())
+    .filter((each) => each !== "");

@@ -7,7 +7,7 @@ import { nutrientLimitNames, namedNutrientLimits } from "../services/plans/listi
 import { planFilterCost } from "../services/plans/listing/plan-filter-cost.js";
 import type { WantedPlans } from "../services/plans/listing/wanted-plans.js";
 import type { PlanOrder } from "../services/deps.js";
-import { badParameter, inQuery, one, type Parameter, type Query } from "./parameter.js";
+import { badParameter, inQuery, listed, one, type Parameter, type Query } from "./parameter.js";
 
 /** `minProteinGrams` is `min-protein-grams`. */
 const kebab = (name: string): string => name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
@@ -107,11 +107,13 @@ export const planSearchParameters: readonly Parameter[] = [
   ),
   inQuery(
     "include",
-    "What is told beside: facts of each plan, how many there are, of how many kinds.",
-    z.enum(parts),
-    repeats,
+    `What is told beside, with commas between: ${parts.join(", ")}. Facts of each plan, how many there are, and of how many kinds.`,
+    z.string().max(200),
+    { ...repeats, example: "facts,count" },
   ),
 ];
+
+const partsIn = (query: Query): readonly string[] => [...new Set(listed(query, "include", parts.length))];
 
 interface PlanListQuery {
   readonly filter: WantedPlans;
@@ -131,7 +133,7 @@ export function planListQuery(query: Query, problems: Problem[]): PlanListQuery 
   const order = one(query, "order");
   if (order !== null && !Object.hasOwn(orders, order))
     problems.push(badParameter("order", `one of ${Object.keys(orders).join(", ")}`, order));
-  const include = query.get("include") ?? [];
+  const include = partsIn(query);
   for (const each of include)
     if (!(parts as readonly string[]).includes(each))
       problems.push(badParameter("include", `one of ${parts.join(", ")}`, each));
@@ -199,4 +201,4 @@ const pointsOfPart: Readonly<Record<string, number>> = { facets: 300, count: 50 
 /** What a filter and what is told beside the page cost, as over GraphQL. */
 export const pointsOfPlanList = (query: Query): number =>
   planFilterCost(planListQuery(query, []).filter) +
-  (query.get("include") ?? []).reduce((sum, part) => sum + (pointsOfPart[part] ?? 0), 0);
+  partsIn(query).reduce((sum, part) => sum + (pointsOfPart[part] ?? 0), 0);

@@ -4,7 +4,7 @@ import { failed, ok } from "../domain/problem.js";
 import { nearestWords } from "../domain/quantity/naming/nearest-words.js";
 import type { Selection } from "../exports/json/brief-plan.js";
 import { planSchema } from "../exports/json/plan.js";
-import { badParameter, inQuery, type Query } from "./parameter.js";
+import { badParameter, inQuery, listed, type Query } from "./parameter.js";
 
 /** Parts of a meal that are large, and said of the whole plan too. */
 const ofMeals = ["allergens", "diets", "nutrition"] as const;
@@ -77,12 +77,6 @@ function add(tree: Tree, path: readonly string[]): void {
   }
 }
 
-const listed = (query: Query, name: string): readonly string[] =>
-  (query.get(name) ?? [])
-    .flatMap((value) => value.split(",", mostNames + 1))
-    .map((each) => each.trim())
-    .filter((each) => each !== "");
-
 /** Near ones are named, or all where none is near. */
 const unknown = (parameter: string, written: string, known: readonly string[], before = ""): Problem => {
   const near = nearestWords(written.slice(before.length), known);
@@ -105,7 +99,7 @@ function fieldProblem(field: string): Problem | null {
 
 /** What the address asks for of a plan; without either parameter, what is short. */
 export function readSelection(query: Query): Result<Selection> {
-  const [asked, fields] = [listed(query, "include"), listed(query, "fields")];
+  const [asked, fields] = [listed(query, "include", mostNames), listed(query, "fields", mostNames)];
   if (asked.length + fields.length > mostNames)
     return failed([
       badParameter("fields", `at most ${String(mostNames)} names`, `${String(asked.length + fields.length)} names`),

@@ -376,7 +376,7 @@ describeOnBothDatabases("plans that are searched for", (open) => {
         next: string | null;
       };
     const found = await over(
-      "without-allergen=peanut&max-cost-per-serving=2+XTS&min-protein-grams=5&include=facts&include=count",
+      "without-allergen=peanut&max-cost-per-serving=2+XTS&min-protein-grams=5&include=facts,count",
     );
     const same = await find({
       filter: {
