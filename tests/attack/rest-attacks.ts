@@ -88,9 +88,6 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
     `fields=${"components.".repeat(150)}x`,
     times(200, () => "fields=shoppingList.lines.toTake", "&"),
   ].map((query) => get("parts of a plan", `${readsOf(target, 0)}?servings=40&${query}`));
-  const coded = get("codings that are accepted", readsOf(target, 0), {
-    "accept-encoding": "br;q=0.1, gzip;q=0.2, ".repeat(500),
-  });
   const queries = runs.flatMap((run) => {
     const value = encodeURIComponent(run)
       .slice(0, 6_000)
@@ -135,7 +132,6 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
     ...lists,
     ...parts,
     ...inShort,
-    coded,
     ...ways,
     ...queries,
     ...many,
