@@ -261,11 +261,17 @@ const longestName = 120;
  * such a word, where only names with one are known, is a question: "chickpeas" between dried and tinned ones. Typing mistakes are
  * nobody's name (naming/nearest-foods.ts).
  */
-export function findFood(names: FoodNames, words: string, language: string | null, region: string | null): FoodMatch {
+export function findFood(
+  names: FoodNames,
+  words: string,
+  language: string | null,
+  region: string | null,
+  work: Work = unlimitedWork,
+): FoodMatch {
   const called = matchFood(names, words, language, region);
   if (called.kind !== "NONE" || words.length > longestName) return called;
   const languages = language === null ? languagesOf(names) : [language];
-  const ways = languages.map((each) => ({ each, readings: readingsOf(words, each) }));
+  const ways = languages.map((each) => ({ each, readings: readingsOf(words, each, work) }));
   for (let at = 0; ways.some(({ readings }) => at < readings.length); at += 1) {
     const found = ways.flatMap(({ each, readings }) =>
       (readings[at]?.keys ?? []).flatMap((key) =>

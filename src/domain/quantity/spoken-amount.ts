@@ -1,3 +1,5 @@
+import { unlimitedWork, type Work } from "../counted-work.js";
+import { memoizeLatest } from "../memoize.js";
 import type { Measured, MeasureSystem } from "../model/amount.js";
 import type { Food, Pack } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
@@ -29,7 +31,29 @@ interface SpokenContext {
   readonly path: Path;
   /** What a pack of this name is called in other languages; left out: nothing else. */
   readonly packWords?: (name: string) => readonly string[];
+  readonly work?: Work;
 }
+
+interface LineAsked {
+  readonly text: string;
+  readonly locale: string | null;
+  readonly measures: MeasureSystem;
+  readonly work: Work;
+}
+
+/** Words are looked for in several languages. */
+const stepsOfLine = 40;
+
+/** A household goes with many plans, and what its words say does not depend on them. */
+const spokenLine = memoizeLatest(
+  "spoken-lines",
+  4_000,
+  ({ text, locale, measures }: LineAsked) => `${locale ?? ""} ${measures} ${text}`,
+  ({ text, locale, measures, work }) => {
+    work.step(stepsOfLine);
+    return parseLine(text, { locale, measures });
+  },
+);
 
 /** A household does not count out more pieces than this: "500" may as well be grams. */
 const mostPieces = 20;
@@ -59,9 +83,11 @@ export function readSpokenAmount(text: string, thing: SpokenThing, context: Spok
   // One word may be one of something: "Flasche".
   for (const count of /^\p{L}+$/u.test(written) ? ["", "1 "] : [""])
     for (const language of tried) {
-      const line = parseLine(`${count}${written}`, {
+      const line = spokenLine({
+        text: `${count}${written}`,
         locale: language === spoken ? context.locale : language,
         measures: context.measures,
+        work: context.work ?? unlimitedWork,
       });
       const pack = count === "" ? packNamed(line, language, thing, context) : null;
       if (pack !== null && line.amount !== null) return inKind(line.amount, pack, thing, context);

@@ -1,5 +1,6 @@
 import type { InSlices, Work } from "../../domain/counted-work.js";
 import type { Food } from "../../domain/model/food.js";
+import { memoize, memoizeLatestInSlices } from "../../domain/memoize.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { mostOffered, nearestFoods } from "../../domain/quantity/naming/nearest-foods.js";
@@ -111,9 +112,9 @@ function faultOf(
   return { code: "UNKNOWN_FOOD", path, food, offer: { nearest, rows: [], slug: null, language: "en", reader: true } };
 }
 
-/** A name is read in each of its forms before it is known that a list has no such food. */
-const stepsInOneLanguage = 30;
-const stepsInAnyLanguage = 120;
+/** A name is looked up in each of its forms before it is known that a list has no such food. */
+const stepsInOneLanguage = 2;
+const stepsInAnyLanguage = 8;
 /** Of a name of none: those near it are looked for. */
 const stepsOfNearest = 300;
 
@@ -137,7 +138,7 @@ function* matchIn(lists: readonly FoodNames[], name: string, language: string | 
     for (const names of lists) {
       work.step(spoken === null ? stepsInAnyLanguage : stepsInOneLanguage);
       yield;
-      const match = findFood(names, name, spoken, null);
+      const match = findFood(names, name, spoken, null, work);
       if (match.kind === "FOUND") found.add(match.slug);
       else if (match.kind === "AMBIGUOUS") for (const slug of match.slugs) found.add(slug);
     }
@@ -154,6 +155,32 @@ interface Called {
   readonly near: readonly string[];
 }
 
+interface NameAsked {
+  readonly names: FoodNames;
+  readonly name: string;
+  readonly language: string | null;
+  readonly work: Work;
+}
+
+/** All names are laid out once for each state of the foods. A household goes with many plans, and what a name means here does not depend on them. */
+const calledIn = memoize((_: FoodNames["foods"]) =>
+  memoizeLatestInSlices(
+    "names-on-hand",
+    2_000,
+    ({ name, language }: NameAsked) => `${language ?? ""} ${name}`,
+    function* ({ names, name, language, work }): InSlices<Called> {
+      const match = yield* matchIn([names], name, language, work);
+      if (match.kind !== "NONE") return { match, near: [] };
+      work.step(stepsOfNearest);
+      yield;
+      // A misspelt slug is a misspelt name with hyphens.
+      const words = name.replaceAll("-", " ");
+      const near = nearestFoods(names, words, language, mostOffered);
+      return { match, near: near.length > 0 ? near : nearestFoods(names, words, null, mostOffered) };
+    },
+  ),
+);
+
 function* matchesInAll(
   names: FoodNames,
   written: readonly string[],
@@ -162,17 +189,8 @@ function* matchesInAll(
 ): InSlices<Map<string, Called>> {
   const found = new Map<string, Called>();
   for (const name of written) {
-    const match = yield* matchIn([names], name, language, work);
-    if (match.kind !== "NONE") {
-      found.set(name, { match, near: [] });
-      continue;
-    }
-    work.step(stepsOfNearest);
-    yield;
-    // A misspelt slug is a misspelt name with hyphens.
-    const words = name.replaceAll("-", " ");
-    const near = nearestFoods(names, words, language, mostOffered);
-    found.set(name, { match, near: near.length > 0 ? near : nearestFoods(names, words, null, mostOffered) });
+    work.step(1);
+    found.set(name, yield* calledIn(names.foods)({ names, name, language, work }));
   }
   return found;
 }

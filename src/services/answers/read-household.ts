@@ -101,11 +101,11 @@ export function* readHouseholdInSlices(
   const asWritten = bundles[0]?.plan;
   const context = {
     ...{ locale: reader.locale, measures: given.measures ?? asWritten?.measures ?? "METRIC" },
-    ...{ region: reader.region ?? asWritten?.region ?? null, bundles, foods },
+    ...{ region: reader.region ?? asWritten?.region ?? null, bundles, foods, work },
   };
   for (const [index, each] of entries("onHand").entries()) {
     const read = note(readOnHand(each, ["household", "onHand", index], context));
-    work.step(read === null ? stepsOfFault : each.unit ? stepsOfEntry : stepsOfWords);
+    work.step(isReadAtOnce(each, read, foods) ? stepsOfEntry : stepsOfWords);
     yield;
     if (read !== null) onHand.push({ ...read, place: index });
   }
@@ -127,8 +127,12 @@ export function* readHouseholdInSlices(
 }
 
 const stepsOfEntry = 4;
-/** Of an amount in words, which are looked for in several languages. */
-const stepsOfWords = 40;
+/** A number with a unit; or of a food that there is none of, so that its amount is not looked at. */
+const isReadAtOnce = ({ food, unit }: GivenOnHand, read: unknown, { faults }: OnHandFoods): boolean =>
+  (unit && read !== null) || faults.has(food ?? "");
+
+/** Of an amount in words, held against the packs and measures of a food, or of one that is wrong. */
+const stepsOfWords = 20;
 /** Of one that is wrong: the codes near it are looked for. */
 const stepsOfFault = 80;
 

@@ -1,3 +1,4 @@
+import type { Work } from "../../domain/counted-work.js";
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { Food } from "../../domain/model/food.js";
 import type { OnHand } from "../../domain/model/household.js";
@@ -41,6 +42,7 @@ interface OnHandContext {
   readonly region: string | null;
   readonly bundles: readonly PlanBundle[];
   readonly foods: OnHandFoods;
+  readonly work: Work;
 }
 
 /** A line of what is on hand: a food by its slug, number or name, or a component, and how much of it. */
@@ -77,10 +79,10 @@ function readAmount(
   { amount, unit }: GivenOnHand,
   thing: SpokenThing,
   path: Path,
-  { locale, measures, region }: OnHandContext,
+  { locale, measures, region, work }: OnHandContext,
 ): Result<Measured> {
   const spoken = (text: string, at: string): Result<Measured> =>
-    readSpokenAmount(text, thing, { locale, measures, region, path: [...path, at], packWords: packNamesOf });
+    readSpokenAmount(text, thing, { locale, measures, region, path: [...path, at], packWords: packNamesOf, work });
   const word = unit?.trim() ?? "";
   if (word === "") return spoken(amount, "amount");
   const text = `${amount} ${word}`;

@@ -184,7 +184,10 @@ describe("what a reader has on hand", () => {
       return work.steps;
     };
     const one = await steps(20, 1);
-    expect(await steps(40, 1)).toBeGreaterThan(1.8 * one);
-    expect(await steps(20, 4)).toBeGreaterThan(one + 3 * 20 * 100);
+    expect(await steps(40, 1)).toBeGreaterThan(one);
+    // Names that were read already are looked up in what is left of the plans.
+    const again = await steps(20, 1);
+    expect(again).toBeLessThan(one / 2);
+    expect(await steps(20, 4)).toBeGreaterThanOrEqual(again + 3 * 20 * 8);
   });
 });

@@ -1,3 +1,5 @@
+import { unlimitedWork, type Work } from "../../counted-work.js";
+import { memoizeLatest } from "../../memoize.js";
 import { accentedWords, plainWords } from "./plain-words.js";
 import {
   changesNothing,
@@ -161,8 +163,30 @@ function aroundComma(
   return telling.length > 1 ? null : { head, tail: telling[0] ?? null };
 }
 
+interface NameAsked {
+  readonly written: string;
+  readonly language: string;
+  readonly work: Work;
+}
+
+const stepsOfReading = 24;
+
+/** A name is held against one plan after another, and against all foods: its forms are the same each time. */
+const latestReadings = memoizeLatest(
+  "name-readings",
+  2_000,
+  ({ written, language }: NameAsked) => `${language} ${written}`,
+  ({ written, language, work }) => {
+    work.step(stepsOfReading);
+    return read(written, language);
+  },
+);
+
 /** The ways to read a text as a food's name, the nearest to its words first. */
-export function readingsOf(written: string, language: string): readonly NameReading[] {
+export const readingsOf = (written: string, language: string, work: Work = unlimitedWork): readonly NameReading[] =>
+  latestReadings({ written, language, work });
+
+function read(written: string, language: string): readonly NameReading[] {
   const whole = wordsOf(written, language);
   if (whole.length === 0 || whole.length > mostWords) return [];
   const parts = aroundComma(written, language);
