@@ -27,6 +27,8 @@ import { openDocumentStore, hashOf } from "../../src/graphql/server/document-sto
 import { recentBytes } from "../../src/graphql/server/recent-bytes.js";
 import { chooseMediaType } from "../../src/graphql/server/media-type.js";
 import { createSchema } from "../../src/graphql/schema.js";
+import { compileFoodNames, findFood } from "../../src/domain/quantity/food-name.js";
+import { readSpokenAmount } from "../../src/domain/quantity/spoken-amount.js";
 import { readDocuments } from "../../src/imports/documents/read-documents.js";
 import { decimalCell } from "../../src/imports/tables/decimal-cell.js";
 import { spreadsheetDate } from "../../src/imports/tables/spreadsheet-date.js";
@@ -88,6 +90,9 @@ const small: PlanBundle = { ...bundle, components: [], plan: { ...bundle.plan, m
 const reader = { locale: "en", region: null, measures: "METRIC", currency: "XTS", converts: true } as const;
 const pieces = seeds.foods.filter(({ slug }) => ["carrot", "egg", "lemon", "garlic"].includes(slug));
 
+const names = compileFoodNames(seeds.foods);
+const spoken = { locale: "en", measures: "METRIC", region: null, path: [] } as const;
+
 const kinds: readonly Kind[] = [
   kind("households", (at) => {
     const household = { ...noHousehold, region: regionOf(at), locale: tagOf(at), diets: [letters(at, 4)] };
@@ -112,6 +117,10 @@ const kinds: readonly Kind[] = [
   ),
   kind("time zones", (at) => readSessionStart({ local: "2027-01-03T09:00", zone: `Europe/${letters(at, 4)}` }, [])),
   kind("pieces", (at) => pieces.map((each) => measuresFor(each, letters(at, 3), letters(at, 4).toUpperCase()))),
+  kind("names of foods", (at) => findFood(names, `kale ${letters(at, 5)}`, "en", null)),
+  slow("amounts in words", 5_000, (at) =>
+    readSpokenAmount(`1 ${letters(at, 5)}`, { slug: "x", measures: [], densities: [], packs: [] }, spoken),
+  ),
   kind("currencies", (at) => moneyOf(12_345, letters(at, 4).toUpperCase())),
   kind("measures of the open table", (at) => catalogueFacts(row(at), edition), 10_000),
   kind("texts of writers", (at) => writtenBlocks(`${"Turn the *roots* once. ".repeat(5)}${String(at)}`)),

@@ -155,6 +155,9 @@ interface Called {
   readonly near: readonly string[];
 }
 
+/** No food is called by more characters. */
+const longestName = 200;
+
 interface NameAsked {
   readonly names: FoodNames;
   readonly name: string;
@@ -190,7 +193,8 @@ function* matchesInAll(
   const found = new Map<string, Called>();
   for (const name of written) {
     work.step(1);
-    found.set(name, yield* calledIn(names.foods)({ names, name, language, work }));
+    const isName = name.length <= longestName;
+    found.set(name, isName ? yield* calledIn(names.foods)({ names, name, language, work }) : { match: none, near: [] });
   }
   return found;
 }

@@ -32,6 +32,7 @@ const unasked: Readonly<Record<string, string>> = {
   "graphql-addresses": "bounded as graphql-bodies are",
   origins: "64 of them, each a host of at most 253 characters",
   "plans-in-languages": "12 for each plan that is cached itself",
+  "names-on-hand": "2,000 names of at most 200 characters, for each state of the foods",
   messages: "4,000 sentences, and asked for none but those of the catalogues",
 };
 
