@@ -3,10 +3,12 @@
 const address = process.argv[2] ?? "http://127.0.0.1:4000";
 
 const query = `query ($plans: [PlanPortionInput!]!) {
-  shoppingList(plans: $plans, household: { region: "XA", currency: "XTS" }) {
-    lines { food { name } need { text } buy { count pack { name content { text } } } }
-    cost { atTill { amount currency } unpriced }
-    warnings { message }
+  shopping(plans: $plans, household: { region: "XA", currency: "XTS" }) {
+    list {
+      lines { food { name } need { text } buy { count pack { name content { text } } } }
+      cost { atTill { amount currency } }
+    }
+    problems { where text }
   }
 }`;
 const publisher = "third-gate-allotments";
@@ -25,9 +27,14 @@ if (errors !== undefined) {
   for (const { message } of errors) console.error(message);
   process.exit(1);
 }
-for (const { food, need, buy } of data.shoppingList.lines) {
+const { list, problems } = data.shopping;
+if (list === null) {
+  for (const { where, text } of problems) console.error(`${where}: ${text}`);
+  process.exit(1);
+}
+for (const { food, need, buy } of list.lines) {
   const packs = buy.map(({ count, pack }) => `${count} × ${pack.name} of ${pack.content.text}`).join(" + ");
   console.log(`${food.name}: ${need?.text ?? "to taste"}${packs === "" ? "" : ` (${packs})`}`);
 }
-const { atTill } = data.shoppingList.cost;
+const { atTill } = list.cost;
 console.log(atTill === null ? "No price is known." : `At the till: ${atTill.amount} ${atTill.currency}`);

@@ -113,7 +113,7 @@ const warningFacts: Facts<Warning, WarningCode> = {
   PACK_NOT_COMPARABLE: { food: true, pack: true, missing: true },
   ON_HAND_NOT_COMPARABLE: { item: true, missing: true },
   ON_HAND_IN_OTHER_FORM: { item: true, from: true, gives: true, wouldTake: true },
-  ON_HAND_NOT_NEEDED: { item: true, known: true },
+  ON_HAND_NOT_NEEDED: { item: true },
   ON_HAND_TOO_OLD: { item: true, useBy: true },
   ON_HAND_NOT_IN_TIME: { item: true, useBy: true, meals: true },
   DIET_NOT_MET: { diet: true, item: true, known: true, offered: true },

@@ -398,8 +398,7 @@ export type Warning =
       readonly gives: number;
       readonly wouldTake: number;
     }
-  /** `known` false: there is no such food, so its name may be misspelt. */
-  | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string; readonly known?: false }
+  | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string }
   | { readonly code: "ON_HAND_TOO_OLD"; readonly path: Path; readonly item: string; readonly useBy: string }
   /** There is more of it on hand than was taken: these meals need it, and are eaten after its date. */
   | {

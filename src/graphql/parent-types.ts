@@ -71,7 +71,6 @@ export type KeepingRuleParent = KeepingRule;
 
 export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
 
-/** A page of foods, and what was searched for; null: nothing. */
 /** A page of plans; `found` left out: of revisions, of which nothing else is known. */
 export interface PlanConnectionParent {
   readonly edges: readonly PlanEdgeParent[];
@@ -85,6 +84,7 @@ export interface PlanEdgeParent {
 }
 export type PlanFactsParent = HitFacts;
 
+/** A page of foods, and what was searched for; null: nothing. */
 export interface FoodConnectionParent {
   readonly edges: readonly { readonly cursor: string; readonly node: FoodParent }[];
   readonly pageInfo: {

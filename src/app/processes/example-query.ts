@@ -5,8 +5,8 @@ export function exampleQuery(address: string, plan: Pick<RevisionSummary, "publi
   const query =
     plan === null
       ? "{ plans { edges { node { title } } } }"
-      : `{ plan(publisher: "${plan.publisher}", slug: "${plan.slug}") { title scaled(servings: 7) { ` +
+      : `{ plan(publisher: "${plan.publisher}", slug: "${plan.slug}") { title scaling(servings: 7) { scaled { ` +
         "components { component { title } batches made { text } leftOver { text } } " +
-        "shoppingList { lines { food { name } need { text } buy { count pack { name } } } cost { atTill { amount currency } } } } } }";
+        "shoppingList { lines { food { name } need { text } buy { count pack { name } } } cost { atTill { amount currency } } } } problems { where text } } } }";
   return `curl -s ${address}/graphql -H 'content-type: application/json' -d '${JSON.stringify({ query })}'`;
 }

@@ -108,13 +108,7 @@ export function useFoodStock(
     }
     const at = lines.findIndex((line) => asOtherForm(entry, line) !== null);
     const other = at < 0 ? null : asOtherForm(entry, lines[at]!);
-    if (other === null)
-      warnings.push({
-        code: "ON_HAND_NOT_NEEDED",
-        path: entry.path,
-        item: entry.slug,
-        ...(entry.food === null && date !== null && { known: false }),
-      });
+    if (other === null) warnings.push({ code: "ON_HAND_NOT_NEEDED", path: entry.path, item: entry.slug });
     else if (entry.onHand.asOtherForm) stocks[at]!.push({ amount: other.gives, lastDay: entry.lastDay, entry });
     else warnings.push(offered(entry, lines[at]!, other));
   }

@@ -52,9 +52,7 @@ const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
       say.ON_HAND_TOO_OLD({ things: each(all, ({ item, useBy }) => `${item} (${useBy})`) }),
   },
   ON_HAND_NOT_NEEDED: {
-    apart: ({ known }) => String(known),
-    text: (all, { gathered: say }) =>
-      say.ON_HAND_NOT_NEEDED({ things: each(all, ({ item }) => item), known: all[0].known === false ? "no" : "yes" }),
+    text: (all, { gathered: say }) => say.ON_HAND_NOT_NEEDED({ things: each(all, ({ item }) => item) }),
   },
   DIET_NOT_MET: {
     apart: ({ diet, known, offered }) => `${diet} ${known} ${known && offered === undefined}`,

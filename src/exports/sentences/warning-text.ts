@@ -34,7 +34,7 @@ function warningSentence(warning: Warning, words: Words): string {
       return say.ON_HAND_IN_OTHER_FORM({ from: warning.from, gives, item: warning.item, wouldTake });
     }
     case "ON_HAND_NOT_NEEDED":
-      return say.ON_HAND_NOT_NEEDED({ item: warning.item, known: warning.known === false ? "no" : "yes" });
+      return say.ON_HAND_NOT_NEEDED({ item: warning.item });
     case "ON_HAND_TOO_OLD":
       return say.ON_HAND_TOO_OLD({ item: warning.item, date: warning.useBy });
     case "ON_HAND_NOT_IN_TIME": {

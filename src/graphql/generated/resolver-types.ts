@@ -3014,7 +3014,7 @@ export type PlanFacetValue = {
 
 /**
  * What a list finds a plan by, of its own servings and routes, without swaps, and by the rules, foods and prices of a day. For one household ask
- * `Plan.scaled`.
+ * `Plan.scaling`.
  */
 export type PlanFacts = {
   readonly __typename?: 'PlanFacts';

@@ -17,8 +17,8 @@ export const vocabularyEndpoint = endpoint(
     description:
       "`regionsWithRules` is where rules were published, `currenciesWithPrices` what a household can be told a cost in, `problemKinds` and " +
       "`warningKinds` every code with a title and the names of its `parameters`. `lists`: keeping classes, allergens, diets, cautions, aisles, appliances, units, measures, places, regions, currencies and languages, as " +
-      "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Keeping " +
-      "classes, cautions, measures and places are named in English, the rest in the locale. A code that is not listed says nothing of a food: " +
+      "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. " +
+      "Cautions, measures and places are named in English, the rest in the locale. A code that is not listed says nothing of a food: " +
       "unknown is never free from it.",
     parameters: [inQuery("locale", "BCP 47 tag of the names. Default: `en`.", undefined, { example: "de-AT" })],
     refusals: [],

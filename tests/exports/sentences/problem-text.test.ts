@@ -66,7 +66,6 @@ const warnings: readonly Warning[] = [
   { code: "ON_HAND_NOT_COMPARABLE", path, item: "kale", missing: "DENSITY" },
   { code: "ON_HAND_IN_OTHER_FORM", path, item: "tinned-beans", from: "beans", gives: 600.4, wouldTake: 400 },
   { code: "ON_HAND_NOT_NEEDED", path, item: "kale" },
-  { code: "ON_HAND_NOT_NEEDED", path, item: "kail", known: false },
   { code: "ON_HAND_TOO_OLD", path, item: "kale", useBy: "2026-03-01" },
   { code: "ON_HAND_NOT_IN_TIME", path, item: "kale", useBy: "2026-03-01", meals: ["monday", "friday"] },
   { code: "DIET_NOT_MET", path, diet: "vegan", item: "ghee", known: true },

@@ -22,8 +22,7 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_COMPARABLE: "Ihr Vorrat an „{item}“ wurde nicht abgezogen, weil {missing} nicht bekannt ist.",
     ON_HAND_IN_OTHER_FORM:
       "Aus Ihrem Vorrat an „{from}“ ließen sich etwa {gives} „{item}“ machen; für den ganzen Bedarf wären etwa {wouldTake} nötig. Er wurde nicht gezählt; geben Sie es an, wenn er zählen soll.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Ein Lebensmittel „{item}“ gibt es hier nicht, deshalb wurde Ihr Vorrat nicht gezählt. Prüfen Sie die Schreibweise.} other {Ihr Vorrat an „{item}“ wird hier nicht gebraucht.}}",
+    ON_HAND_NOT_NEEDED: "Ihr Vorrat an „{item}“ wird hier nicht gebraucht.",
     ON_HAND_TOO_OLD: "Ihr Vorrat an „{item}“ ist über sein Datum hinaus ({date}), deshalb wurde nichts davon gezählt.",
     ON_HAND_NOT_IN_TIME:
       "Ihr Vorrat an „{item}“ ist über sein Datum hinaus ({date}), wenn {meals} gegessen {count, plural, one {wird} other {werden}}, und wurde dafür nicht gezählt.",
@@ -54,8 +53,7 @@ export const warnings: Translation<typeof english> = {
     PACK_NOT_COMPARABLE: "Nicht berücksichtigte Packungen, weil {missing} nicht bekannt ist: {things}.",
     ON_HAND_NOT_COMPARABLE: "Vorrätig, aber nicht abgezogen, weil {missing} nicht bekannt ist: {things}.",
     ON_HAND_TOO_OLD: "Vorrätig, aber über das Datum hinaus und nicht gezählt: {things}.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Vorrätig, aber nicht gezählt, weil es ein solches Lebensmittel hier nicht gibt: {things}. Prüfen Sie die Schreibweise.} other {Vorrätig, aber hier nicht nötig: {things}.}}",
+    ON_HAND_NOT_NEEDED: "Vorrätig, aber hier nicht nötig: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {Ob „{diet}“ zutrifft, ist nicht bekannt: {things}. Etiketten prüfen.} none {Nicht „{diet}“, und kein Ersatz ist angegeben: {things}.} other {Nicht „{diet}“, und keine der möglichen Ersatzzutaten wurde genommen: {things}.}}",
     SWAP_NOT_OFFERED: "Nicht getauscht, weil keine Zeile es vorsieht: {things}.",

@@ -38,10 +38,7 @@ export const warnings = {
       'What you have of "{from}" could be turned into about {gives} of "{item}"; the whole need would take about {wouldTake}. It was not counted; say so if it should be.',
       { from: "dried chickpeas", gives: "240 g", item: "boiled chickpeas", wouldTake: "400 g" },
     ),
-    ON_HAND_NOT_NEEDED: message(
-      '{known, select, no {There is no food "{item}", so what you have of it was not counted. Check how it is spelt.} other {What you have of "{item}" is not needed here.}}',
-      { item: "sugar", known: "yes" as "yes" | "no" },
-    ),
+    ON_HAND_NOT_NEEDED: message('What you have of "{item}" is not needed here.', { item: "sugar" }),
     ON_HAND_TOO_OLD: message('What you have of "{item}" is past its date, {date}, so none of it was counted.', {
       item: "yoghurt",
       date: "2026-03-01",
@@ -113,10 +110,7 @@ export const warnings = {
       things: "parsley",
     }),
     ON_HAND_TOO_OLD: message("On hand, past its date and not counted: {things}.", { things: "yoghurt (2026-03-01)" }),
-    ON_HAND_NOT_NEEDED: message(
-      "{known, select, no {On hand and not counted, because there is no such food: {things}. Check how it is spelt.} other {On hand and not needed here: {things}.}}",
-      { things: "sugar", known: "yes" as "yes" | "no" },
-    ),
+    ON_HAND_NOT_NEEDED: message("On hand and not needed here: {things}.", { things: "sugar" }),
     DIET_NOT_MET: message(
       "{how, select, unknown {Not known to be {diet}: {things}. Check the labels.} none {Not {diet}, and no swap is offered: {things}.} other {Not {diet}, and no swap that is offered was taken: {things}.}}",
       { diet: "vegan", things: "butter, egg", how: "some" as "unknown" | "none" | "some" },

@@ -21,8 +21,7 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_COMPARABLE: "Lo que tiene de «{item}» no se ha descontado, porque no se conoce {missing}.",
     ON_HAND_IN_OTHER_FORM:
       "Con lo que tiene de «{from}» saldrían unos {gives} de «{item}»; para todo lo necesario harían falta unos {wouldTake}. No se ha contado; indíquelo si debe contarse.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {No hay ningún alimento «{item}», así que lo que tiene no se ha contado. Compruebe cómo está escrito.} other {Lo que tiene de «{item}» no hace falta aquí.}}",
+    ON_HAND_NOT_NEEDED: "Lo que tiene de «{item}» no hace falta aquí.",
     ON_HAND_TOO_OLD: "Lo que tiene de «{item}» ha pasado su fecha ({date}), así que no se ha contado nada.",
     ON_HAND_NOT_IN_TIME:
       "Lo que tiene de «{item}» habrá pasado su fecha ({date}) {count, plural, one {en esta comida} many {en estas comidas} other {en estas comidas}} y no se ha contado ahí: {meals}.",
@@ -53,8 +52,7 @@ export const warnings: Translation<typeof english> = {
     PACK_NOT_COMPARABLE: "Paquetes no tenidos en cuenta, porque no se conoce {missing}: {things}.",
     ON_HAND_NOT_COMPARABLE: "Ya en casa y no descontado, porque no se conoce {missing}: {things}.",
     ON_HAND_TOO_OLD: "Ya en casa, fuera de fecha y no contado: {things}.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Ya en casa y no contado, porque no existe ese alimento: {things}. Compruebe cómo está escrito.} other {Ya en casa y no necesario aquí: {things}.}}",
+    ON_HAND_NOT_NEEDED: "Ya en casa y no necesario aquí: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {No se sabe si es apto para la dieta «{diet}»: {things}. Lea las etiquetas.} none {No apto para la dieta «{diet}», y no se ofrece ningún sustituto: {things}.} other {No apto para la dieta «{diet}», y no se ha elegido ningún sustituto de los que se ofrecen: {things}.}}",
     SWAP_NOT_OFFERED: "No cambiado, porque ninguna línea lo ofrece: {things}.",

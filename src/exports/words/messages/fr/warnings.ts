@@ -22,8 +22,7 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_COMPARABLE: "Ce que vous avez de « {item} » n’a pas été déduit, car on ne connaît pas {missing}.",
     ON_HAND_IN_OTHER_FORM:
       "Ce que vous avez de « {from} » donnerait environ {gives} de « {item} » ; il en faudrait environ {wouldTake} pour tout le besoin. Cela n’a pas été compté ; indiquez-le si cela doit l’être.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Il n’y a pas d’aliment « {item} » : ce que vous en avez n’a pas été compté. Vérifiez l’orthographe.} other {Ce que vous avez de « {item} » n’est pas nécessaire ici.}}",
+    ON_HAND_NOT_NEEDED: "Ce que vous avez de « {item} » n’est pas nécessaire ici.",
     ON_HAND_TOO_OLD: "Ce que vous avez de « {item} » a dépassé sa date ({date}) : rien n’en a été compté.",
     ON_HAND_NOT_IN_TIME:
       "Ce que vous avez de « {item} » aura dépassé sa date ({date}) {count, plural, one {au moment de ce repas} many {au moment de ces repas} other {au moment de ces repas}} et n’y a pas été compté : {meals}.",
@@ -54,8 +53,7 @@ export const warnings: Translation<typeof english> = {
     PACK_NOT_COMPARABLE: "Paquets laissés de côté, car on ne connaît pas {missing} : {things}.",
     ON_HAND_NOT_COMPARABLE: "Déjà à la maison mais non déduit, car on ne connaît pas {missing} : {things}.",
     ON_HAND_TOO_OLD: "Déjà à la maison, date dépassée, non compté : {things}.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Déjà à la maison mais non compté, car cet aliment n’existe pas ici : {things}. Vérifiez l’orthographe.} other {Déjà à la maison, pas nécessaire ici : {things}.}}",
+    ON_HAND_NOT_NEEDED: "Déjà à la maison, pas nécessaire ici : {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {On ne sait pas si cela convient au régime « {diet} » : {things}. Lire les étiquettes.} none {Ne convient pas au régime « {diet} », aucun remplacement proposé : {things}.} other {Ne convient pas au régime « {diet} », aucun remplacement proposé n’a été pris : {things}.}}",
     SWAP_NOT_OFFERED: "Non remplacé, car aucune ligne ne le propose : {things}.",

@@ -21,8 +21,7 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_COMPARABLE: "Zapasu „{item}” nie odjęto, bo brakuje danych: {missing}.",
     ON_HAND_IN_OTHER_FORM:
       "Z zapasu „{from}” można zrobić około {gives} „{item}”; na całość potrzeba około {wouldTake}. Nie policzono go; podaj, jeśli ma się liczyć.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Nie ma produktu „{item}”, dlatego zapasu nie policzono. Sprawdź pisownię.} other {Zapas „{item}” nie jest tu potrzebny.}}",
+    ON_HAND_NOT_NEEDED: "Zapas „{item}” nie jest tu potrzebny.",
     ON_HAND_TOO_OLD: "Zapas „{item}” jest po terminie ({date}), dlatego niczego z niego nie policzono.",
     ON_HAND_NOT_IN_TIME:
       "Zapas „{item}” będzie po terminie ({date}), gdy {count, plural, one {przyjdzie pora na ten posiłek} few {przyjdzie pora na te posiłki} many {przyjdzie pora na te posiłki} other {przyjdzie pora na te posiłki}}, i tam go nie policzono: {meals}.",
@@ -52,8 +51,7 @@ export const warnings: Translation<typeof english> = {
     PACK_NOT_COMPARABLE: "Pominięte opakowania, bo brakuje danych ({missing}): {things}.",
     ON_HAND_NOT_COMPARABLE: "Jest w domu, ale nie odjęto, bo brakuje danych ({missing}): {things}.",
     ON_HAND_TOO_OLD: "Jest w domu, po terminie, nie policzono: {things}.",
-    ON_HAND_NOT_NEEDED:
-      "{known, select, no {Jest w domu, ale nie policzono, bo nie ma takiego produktu: {things}. Sprawdź pisownię.} other {Jest w domu, tu niepotrzebne: {things}.}}",
+    ON_HAND_NOT_NEEDED: "Jest w domu, tu niepotrzebne: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {Nie wiadomo, czy pasuje do diety „{diet}”: {things}. Sprawdź etykiety.} none {Nie pasuje do diety „{diet}”, brak zamiennika: {things}.} other {Nie pasuje do diety „{diet}”, a nie wybrano żadnego z zamienników: {things}.}}",
     SWAP_NOT_OFFERED: "Nie zamieniono, bo żaden wiersz tego nie przewiduje: {things}.",
