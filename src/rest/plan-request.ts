@@ -41,20 +41,24 @@ export const planParameters: readonly Parameter[] = [
 export const pointsOfPlans = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readHouseholdQuery(query).household));
 
-/** Asks a service about the plan of the address; what is wrong with any parameter is listed in one answer. */
+/**
+ * Asks a service about the plan of the address; what is wrong with any parameter is listed in one answer.
+ *
+ * @param wrong what is wrong with parameters beside these
+ */
 export async function aboutPlan<T>(
   question: Question,
   ask: (deps: Deps, ref: RevisionRef, asked: Asked) => Promise<Result<T> | null>,
+  wrong: readonly Problem[] = [],
 ): Promise<Found<T>> {
   const { deps, query } = question;
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...wrong];
   const servings = wholeNumber(query, "servings", problems);
   const ref = { ...planName(question), revision: wholeNumber(query, "revision", problems) };
   const read = readHouseholdQuery(query);
   problems.push(...read.problems);
   if (problems.length > 0) return refused(await allWrong(deps, ref, { servings, household: read.household }, problems));
-  const { household } = read;
-  const answer = await answered(deps, ref, await ask(deps, ref, { servings, household }), household.locale);
+  const answer = await answered(deps, ref, await ask(deps, ref, { servings, household: read.household }));
   return answer.ok ? { ...answer, headers: { ...answer.headers, ...languageHeader(answer.value) } } : answer;
 }
 
@@ -73,26 +77,21 @@ export async function allWrong(
   problems: readonly Problem[],
 ): Promise<Refusal> {
   const more = await householdProblems(deps, ref, asked);
-  return badParameters([...problems, ...more.map(inAddress)], asked.household.locale);
+  return badParameters([...problems, ...more.map(inAddress)]);
 }
 
 export function planName({ path }: Pick<Question, "path">): { readonly publisher: string; readonly slug: string } {
   return { publisher: path["publisher"] ?? "", slug: path["slug"] ?? "" };
 }
 
-export async function answered<T>(
-  deps: Deps,
-  ref: RevisionRef,
-  result: Result<T> | null,
-  locale: string | null = null,
-): Promise<Found<T>> {
-  if (result === null) return refused(await noSuchPlan(deps, ref, locale));
-  return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress), locale));
+export async function answered<T>(deps: Deps, ref: RevisionRef, result: Result<T> | null): Promise<Found<T>> {
+  if (result === null) return refused(await noSuchPlan(deps, ref));
+  return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress)));
 }
 
 /** Of a plan that was not found: that it was withdrawn, or that there is none. */
-export async function noSuchPlan(deps: Deps, ref: RevisionRef, locale: string | null = null): Promise<Refusal> {
+export async function noSuchPlan(deps: Deps, ref: RevisionRef): Promise<Refusal> {
   const problem = await missingPlan(deps, ref);
-  if (problem.code === "WITHDRAWN") return withdrawn(problemText(problem), [problem], locale ?? problem.locale);
-  return notFound("There is no such plan.", [problem], locale);
+  if (problem.code === "WITHDRAWN") return withdrawn(problemText(problem), [problem], problem.locale);
+  return notFound("There is no such plan.", [problem]);
 }

@@ -10,7 +10,7 @@ export interface Refusal {
   readonly headers: Readonly<Record<string, string>>;
   /** More members of the problem document. */
   readonly more: Readonly<Record<string, readonly string[]>>;
-  /** BCP 47 tag of the reader's language; null: nobody said. */
+  /** BCP 47 tag of the language to answer in where the address names none; null: English. */
   readonly locale: string | null;
 }
 
@@ -23,8 +23,8 @@ export const refusal = (
 const wrong = (count: number, one: string, several: string): string =>
   count === 1 ? `One ${one} is wrong. Nothing was computed.` : `${count} ${several} are wrong. Nothing was computed.`;
 
-export const badParameters = (problems: readonly Problem[], locale: string | null = null): Refusal =>
-  refusal("bad-parameters", wrong(problems.length, "parameter", "parameters"), { problems, locale });
+export const badParameters = (problems: readonly Problem[]): Refusal =>
+  refusal("bad-parameters", wrong(problems.length, "parameter", "parameters"), { problems });
 
 export const notProcessable = (problems: readonly Problem[], locale: string | null = null): Refusal =>
   refusal("not-processable", wrong(problems.length, "part of the body", "parts of the body"), { problems, locale });
@@ -36,5 +36,5 @@ export const withdrawn = (detail: string, problems: readonly Problem[], locale: 
 /** It was here, and was taken away for good. */
 export const removed = (detail: string): Refusal => refusal("removed", detail);
 
-export const notFound = (detail: string, problems: readonly Problem[] = [], locale: string | null = null): Refusal =>
-  refusal("not-found", detail, { problems, locale });
+export const notFound = (detail: string, problems: readonly Problem[] = []): Refusal =>
+  refusal("not-found", detail, { problems });

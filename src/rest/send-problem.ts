@@ -13,6 +13,7 @@ import { problemAnswer } from "../exports/json/problem.js";
 import { wordsFor } from "../exports/words/words-for.js";
 import type { Words } from "../exports/words/words.js";
 import type { Problem } from "../domain/problem.js";
+import { one, readQuery } from "./parameter.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
 
@@ -34,7 +35,7 @@ export function sendRefusal(
       detail,
       instance: pathOf(request.originalUrl),
       requestId: request.id,
-      problems: problemsJson(problems, wordsFor(locale ?? "en")),
+      problems: problemsJson(problems, wordsFor(one(readQuery(request.originalUrl), "locale") ?? locale ?? "en")),
       ...more,
     });
 }

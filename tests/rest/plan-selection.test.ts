@@ -94,6 +94,12 @@ describeOnBothDatabases("parts of a plan over REST", (open) => {
     expect(JSON.stringify(body.problems)).toContain(named);
   });
 
+  it("are refused together with what else is wrong in the address", async () => {
+    const { status, body } = await app.get(`${planOf("bean-night")}?include=shopingList&servings=x&diet=vegn`);
+    const paths = (body.problems as { path: string[] }[]).map(({ path }) => path[0]);
+    expect([status, paths]).toEqual([400, ["include", "servings", "diet"]]);
+  });
+
   it("are of JSON alone", async () => {
     expect((await app.get(`${planOf("bean-night")}.md?include=meals`)).status).toBe(400);
   });

@@ -53,6 +53,25 @@ describeOnBothDatabases("problems over REST", (open) => {
     }
   });
 
+  it.each([
+    `${plan}?servingz=3`,
+    `${plan}?servings=1&servings=2`,
+    `${plan}?include=mealz`,
+    `${plan}?diet=vegn`,
+    `${plan}/servings-table?to=x`,
+    `${plan}.md?include=meals`,
+    `${planOf("none-such")}?servings=3`,
+    "/v1/plans?diet=vegn",
+    "/v1/plans?first=0",
+    "/v1/vocabulary?x=1",
+  ])("are told in the language of the address, wherever they are found: %s", async (address) => {
+    const titles = async (asked: string): Promise<unknown> =>
+      ((await app.get(asked)).body.problems as { title: string }[]).map(({ title }) => title);
+    const [english, german] = [await titles(address), await titles(`${address}&locale=de`)];
+    expect(english).not.toEqual([]);
+    expect(german).not.toEqual(english);
+  });
+
   it("name the methods an address takes (RFC 9110 15.5.6), whatever body comes with it", async () => {
     const patched = await app.rest("PATCH", plan, { body: "<x/>", headers: { "content-type": "text/xml" } });
     expect([patched.status, patched.headers["allow"]]).toEqual([405, "GET, HEAD, OPTIONS"]);

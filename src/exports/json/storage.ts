@@ -149,6 +149,7 @@ export function* storageJsonInSlices(
     food: (slug) => things.named({ kind: "FOOD", slug }).name,
     amount: (amount, slug) => showAmount(amount, things.component(slug), things.reader).text,
   };
+  const names = warningNames([things.bundle], things.reader);
   const guided: StorageJson["guidance"][number][] = [];
   for (const each of guidance) {
     yield;
@@ -157,8 +158,6 @@ export function* storageJsonInSlices(
   return {
     guidance: guided,
     unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
-    warnings: warnings.map((warning) =>
-      warningJson(warning, words.words, warningNames([things.bundle], things.reader)),
-    ),
+    warnings: warnings.map((warning) => warningJson(warning, words.words, names)),
   };
 }

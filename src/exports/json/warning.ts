@@ -35,11 +35,10 @@ export const warningJson = (warning: Warning, words: Words, names: WarningNames)
 });
 
 /** Why there is no session, in the same shape: its code, a sentence for readers, and the place. */
-export const sessionProblemJson = (problem: Problem, scaled: ScaledPlan, words: Words): WarningJson => ({
-  ...inShape(problem, words),
-  message: sessionProblemText(problem, scaled, words),
-  text: sessionProblemText(problem, scaled, words),
-});
+export function sessionProblemJson(problem: Problem, scaled: ScaledPlan, words: Words): WarningJson {
+  const sentence = sessionProblemText(problem, scaled, words);
+  return { ...inShape(problem, words), message: sentence, text: sentence };
+}
 
 /** A problem in the same shape, in English. */
 export const problemJson = (problem: Problem): WarningJson => inShape(problem, wordsFor("en"));

@@ -80,12 +80,11 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
       if (beyond > 0) reply.charge(beyond);
       return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
-        const { locale } = form.asked.household;
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
         if (card?.ok === true) return jsonAnswer(200, card.value);
         const refused = async (): Promise<Refusal> => {
-          if (card !== null) return badParameters(card.problems.map(inAddress), locale);
-          return noSuchPlan(deps, { ...request.params, revision: form.revision }, locale);
+          if (card !== null) return badParameters(card.problems.map(inAddress));
+          return noSuchPlan(deps, { ...request.params, revision: form.revision });
         };
         return { ok: false, refusal: await refused() };
       });

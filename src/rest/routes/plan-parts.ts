@@ -149,8 +149,7 @@ export const servingsTableEndpoint = endpoint(
     problems.push(...read.problems);
     if (problems.length > 0)
       return refused(await allWrong(deps, ref, { servings: null, household: read.household }, problems));
-    const { household } = read;
-    return answered(deps, ref, await answerServings(deps, ref, { from, to, household }), household.locale);
+    return answered(deps, ref, await answerServings(deps, ref, { from, to, household: read.household }));
   },
   [asJson(servingsTableSchema, "The table.", servingsTableJson)],
 );

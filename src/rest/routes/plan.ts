@@ -46,7 +46,10 @@ export const planEndpoint = endpoint(
       return planPath(planName(question)) + (at < 0 ? "" : address.slice(at));
     },
   },
-  (question) => aboutPlan(question, answerPlan),
+  (question) => {
+    const selection = readSelection(question.query);
+    return aboutPlan(question, answerPlan, selection.ok ? [] : selection.problems);
+  },
   [
     asJson(planSchema, "The plan computed.", planJsonInSlices),
     asText("markdown", "As Markdown, for a newsletter.", (answer: PlanAnswer, question) =>

@@ -13,15 +13,15 @@ const figure = { place: "FRIDGE" as const, days: 3, container: null, condition: 
 const source = { kind: "PUBLISHED" as const, title, section: "id 423" };
 
 /** The demo's plan, whose kale keeps by an American figure alone. */
-const bundle = ((): PlanBundle => {
+function bundleOf(ofFigure: string): PlanBundle {
   const demo = demoBundle("lentils-and-greens");
-  const foods = demo.foods.map((food) =>
-    food.slug === "kale" ? { ...food, keepsAs: null, keeping: [{ ...figure, source }] } : food,
-  );
+  const keeping = [{ ...figure, region: ofFigure, source }];
+  const foods = demo.foods.map((food) => (food.slug === "kale" ? { ...food, keepsAs: null, keeping } : food));
   return { ...demo, foods };
-})();
+}
 
-async function told(region: string | null, locale: string) {
+async function told(region: string | null, locale: string, ofFigure = "US") {
+  const bundle = bundleOf(ofFigure);
   const answer = await answerOf(bundle, 4, region === null ? {} : { region });
   const book = nameBook(bundle, { ...answer.reader, locale });
   const rows = answer.storage.guidance.filter(({ subject }) => subject.slug === "kale");
@@ -55,3 +55,10 @@ it.each([
     expect((await told(null, locale)).page).toMatch(new RegExp(`id 423: 3[^(]*\\(${country}\\)`));
   },
 );
+
+it.each([
+  ["ANZ", "Australien und Neuseeland"],
+  ["EU", "Europäische Union"],
+])("names a region of several countries in words too (%s)", async (region, name) => {
+  expect((await told("US", "de", region)).page).toContain(`Angabe für die Region ${name}`);
+});

@@ -5,7 +5,7 @@ import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
 import { printedText } from "../../words/printed-text.js";
 import { sourceText } from "../../words/source-text.js";
-import { countryIn } from "../country-name.js";
+import { ruledRegionIn } from "../country-name.js";
 import { dateLocale } from "../dates.js";
 import { between, markup, type Content } from "../markup.js";
 import { subjectMarkup } from "../names-markup.js";
@@ -71,7 +71,7 @@ function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: s
   const length =
     basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
   const elsewhere = regionOfFigure(basis, region);
-  const named = elsewhere === null ? null : countryIn(elsewhere, dateLocale(book), "long");
+  const named = elsewhere === null ? null : ruledRegionIn(elsewhere, dateLocale(book));
   const notes: readonly Content[] = [
     same(basis.of, subject) ? null : saidWith((thing) => words.ruleFor({ thing }), subjectMarkup(basis.of, book)),
     basis.byAnalogy ? words.similarFood : null,
