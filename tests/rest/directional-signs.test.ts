@@ -63,7 +63,7 @@ describeOnEmbedded("signs that turn the direction of writing", (open) => {
       .flatMap(({ path, writings }) => {
         const whole = path.replace("{publisher}", publisher).replace("{slug}", slug).replace("{revision}", "1");
         return writings
-          .filter(({ format }) => format.suffix !== "json" || path.endsWith("/feed"))
+          .filter(({ format }) => !["json", "brief"].includes(format.suffix) || path.endsWith("/feed"))
           .map(({ format }) => `${whole}.${format.suffix}?start=2026-03-28T09:00&zone=Europe/Berlin`);
       }),
   ];

@@ -55,8 +55,10 @@ describe("the service as a process", () => {
     const { stdout } = await run("sh", ["-c", command]);
     const answer = JSON.parse(stdout);
     expect(answer.errors).toBeUndefined();
-    expect(answer.data.plan.scaled.shoppingList.lines.length).toBeGreaterThan(10);
-    expect(answer.data.plan.scaled.components.length).toBeGreaterThan(2);
+    const { scaled, problems } = answer.data.plan.scaling;
+    expect(problems).toEqual([]);
+    expect(scaled.shoppingList.lines.length).toBeGreaterThan(10);
+    expect(scaled.components.length).toBeGreaterThan(2);
   });
 
   it("keeps a second process out of its folder, with a message that says what to do", async () => {
