@@ -1,7 +1,6 @@
 import { z } from "zod";
 import { allergenCodes } from "../domain/nutrition/allergen-codes.js";
 import { listedNutrients } from "../domain/plan/listing/listed-facts.js";
-import type { NutrientCode } from "../domain/model/food.js";
 import type { Problem } from "../domain/problem.js";
 import { nutrientLimitNames, namedNutrientLimits } from "../services/plans/listing/named-nutrients.js";
 import { planFilterCost } from "../services/plans/listing/plan-filter-cost.js";
@@ -173,7 +172,7 @@ function nutrients(query: Query, end: "min" | "max", problems: Problem[]): NonNu
   const name = `${end}-nutrient`;
   return (query.get(name) ?? []).flatMap((value) => {
     const [, code = "", amount] = /^([a-zA-Z]{1,30}):(\d{1,7}(?:\.\d{1,6})?)$/.exec(value) ?? [];
-    const nutrient = listedNutrients.find((each) => each === code) as NutrientCode | undefined;
+    const nutrient = listedNutrients.find((each) => each === code);
     if (nutrient !== undefined) return [{ nutrient, [end]: Number(amount) }];
     problems.push(
       badParameter(

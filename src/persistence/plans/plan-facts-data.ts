@@ -91,7 +91,7 @@ export interface PlanFactsData<Summary> {
   page(filter: FactFilter, order: PlanOrder, request: PageRequest): Promise<Page<ListedPlan<Summary>>>;
   /** How many plans match: exactly, up to `most`, else one more. */
   count(filter: FactFilter, most: number): Promise<number>;
-  /** Labels of the newest plans that match, with their counts among them; looks at so many plans at most. */
+  /** Labels of plans that match, with their counts among them; looks at so many plans at most, in no order. */
   labels(filter: FactFilter, most: number): Promise<readonly LabelCount[]>;
   /** Which of these words no published plan has, nor a word that begins so or is another form of it. */
   withoutPlans(words: readonly string[]): Promise<readonly string[]>;

@@ -2,7 +2,7 @@ import { editDistance } from "../../domain/quantity/naming/edit-distance.js";
 import type { SearchedTexts } from "../../domain/plan/listing/searched-texts.js";
 import type { Db } from "../database/session.js";
 import { Prisma } from "../generated/client.js";
-import { foldText, foldWords } from "../sql/fold-words.js";
+import { foldWords } from "../sql/fold-words.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 import type { SearchedWordGroup } from "./plan-facts-data.js";
 
@@ -72,7 +72,7 @@ export const hasWords = (groups: readonly SearchedWordGroup[]): Prisma.Sql =>
 
 /** The words of a text that somebody looks for, each once. */
 export const wordsLookedFor = (search: string): readonly string[] =>
-  foldWords(foldText(search)).map((word) => word.slice(0, longestWord));
+  foldWords(search).map((word) => word.slice(0, longestWord));
 
 export async function wordsWithoutPlans(db: Db, words: readonly string[]): Promise<readonly string[]> {
   if (words.length === 0) return [];

@@ -3,13 +3,13 @@ import { pageSchema } from "../../exports/json/page-schema.js";
 import { planSummaryJson } from "../../exports/json/plan-parts.js";
 import { listedPlanSchema, planCountSchema } from "../../exports/json/listed-plan.js";
 import type { Problem } from "../../domain/problem.js";
-import { listedNutrients } from "../../domain/plan/listing/listed-facts.js";
 import { ok } from "../../domain/problem.js";
 import {
   allergensOfHit,
   costsOfHit,
   dietsOfHit,
   factsOfHit,
+  nutrientsOfHit,
   type HitFacts,
 } from "../../services/plans/listing/hit-facts.js";
 import {
@@ -106,10 +106,7 @@ const factsJson = (facts: HitFacts | null) =>
     foodsToBuy: facts.bought.length,
     foodsAtHand: facts.foodsAtHand,
     costs: costsOfHit(facts),
-    nutrients: listedNutrients.flatMap((nutrient) => {
-      const amount = facts.nutrients[nutrient];
-      return amount === undefined ? [] : [{ nutrient, min: amount.low, max: amount.high }];
-    }),
+    nutrients: nutrientsOfHit(facts),
     diets: dietsOfHit(facts),
     allergens: allergensOfHit(facts) as { allergen: "milk"; presence: "UNKNOWN"; traces: "UNKNOWN" }[],
   };

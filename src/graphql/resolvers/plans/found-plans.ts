@@ -1,6 +1,11 @@
-import { allergensOfHit, costsOfHit, dietsOfHit, factsOfHit } from "../../../services/plans/listing/hit-facts.js";
+import {
+  allergensOfHit,
+  costsOfHit,
+  dietsOfHit,
+  factsOfHit,
+  nutrientsOfHit,
+} from "../../../services/plans/listing/hit-facts.js";
 import type { FoundPlans } from "../../../services/plans/listing/search-plans.js";
-import { listedNutrients } from "../../../domain/plan/listing/listed-facts.js";
 import type { PlanConnectionResolvers, PlanEdgeResolvers, PlanFactsResolvers } from "../../generated/resolver-types.js";
 import type { PlanConnectionParent, PlanEdgeParent, PlanFactsParent } from "../../parent-types.js";
 import { connection } from "../connection.js";
@@ -26,11 +31,7 @@ export const planEdgeResolvers: FieldsToResolve<PlanEdgeResolvers, PlanEdgeParen
 export const planFactsResolvers: FieldsToResolve<PlanFactsResolvers, PlanFactsParent> = {
   foodsToBuy: ({ bought }) => bought.length,
   costs: costsOfHit,
-  nutrients: ({ nutrients }) =>
-    listedNutrients.flatMap((nutrient) => {
-      const amount = nutrients[nutrient];
-      return amount === undefined ? [] : [{ nutrient, min: amount.low, max: amount.high }];
-    }),
+  nutrients: nutrientsOfHit,
   diets: (facts) => [...dietsOfHit(facts)],
   allergens: allergensOfHit,
 };

@@ -1,3 +1,4 @@
+import { listedNutrients } from "../../../domain/plan/listing/listed-facts.js";
 import { factsIn } from "../../../domain/plan/listing/fact-labels.js";
 import type { StoredFacts } from "../../deps.js";
 import type { PlanHit } from "./search-plans.js";
@@ -26,6 +27,13 @@ export const costsOfHit = ({ costs, markets, costsOf }: HitFacts) =>
       .find((cost) => cost !== undefined);
     const amount = priced?.amount ?? null;
     return amount === null ? [] : [{ perServing: { amount, currency }, date: costsOf }];
+  });
+
+/** What is certain of a serving, in the usual order of nutrients. */
+export const nutrientsOfHit = ({ nutrients }: HitFacts) =>
+  listedNutrients.flatMap((nutrient) => {
+    const amount = nutrients[nutrient];
+    return amount === undefined ? [] : [{ nutrient, min: amount.low, max: amount.high }];
   });
 
 /** Every allergen there. */

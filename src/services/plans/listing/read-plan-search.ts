@@ -1,9 +1,18 @@
 import type { NutrientCode } from "../../../domain/model/food.js";
 import { usualSpelling } from "../../../domain/model/code-lists.js";
 import { codeListsOf } from "../../../domain/plan/check/code-lists-of.js";
-import { dietFact, freeFact, labelsIn, languageFact, tagFact } from "../../../domain/plan/listing/fact-labels.js";
+import {
+  dietFact,
+  everywhere,
+  freeFact,
+  labelsIn,
+  languageFact,
+  tagFact,
+  type FactLabel,
+} from "../../../domain/plan/listing/fact-labels.js";
 import { factRegionOf, elsewhere, ownRegion, regionsOver } from "../../../domain/plan/listing/fact-regions.js";
 import { listedNutrients } from "../../../domain/plan/listing/listed-facts.js";
+import { languageFor } from "../../../domain/plan/translate/in-language.js";
 import type { RuleSet } from "../../../domain/plan/compile/rule-set.js";
 import { countryOf } from "../../../domain/model/region-codes.js";
 import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../../../domain/problem.js";
@@ -75,7 +84,7 @@ export async function readPlanSearch(
   const foods: FoodsLookedFor | null = note(await readFoodsLookedFor(deps, wanted, path));
   const words = note(await readWordsLookedFor(deps, wanted, path));
   if (problems.length > 0) return failed(problems);
-  const said = [...language.map(languageFact), ...(wanted.tags ?? []).map((tag) => tagFact(foldText(tag)))];
+  const tags = (wanted.tags ?? []).map((tag) => [everywhere(tagFact(foldText(tag)))]);
   const amount = wanted.maxCostPerServing?.amount;
   return ok({
     region,
@@ -84,7 +93,7 @@ export async function readPlanSearch(
     filter: {
       ...{ publisher: wanted.publisher ?? null, usesFood: wanted.usesFood ?? null },
       usesComponent: wanted.usesComponent ?? null,
-      labels: [...safety, ...said.map((fact) => [`${fact} *`])],
+      labels: [...safety, ...language.map(readIn), ...tags],
       maxSessionMinutes: wanted.maxSessionMinutes ?? null,
       maxHandsOnMinutes: wanted.maxHandsOnMinutes ?? null,
       maxCost: amount === undefined ? null : { markets: markets.map((market) => `${market} ${currency[0]}`), amount },
@@ -107,6 +116,14 @@ function storableTime(time: Date | null): Date | null {
 function marketsOver(asked: string | null): readonly string[] {
   if (asked === null) return [ownRegion];
   return [...new Set(regionsOver([asked, countryOf(asked), "EU", "ANZ"], asked)), elsewhere];
+}
+
+/** Labels of which a plan has one if a reader of a locale is shown it in that language: who reads `de-AT` is shown what is in `de`. */
+function readIn(locale: string): readonly FactLabel[] {
+  const [spoken = locale] = locale.split("-");
+  return [...new Set([locale, ...(languageFor([spoken], locale) === null ? [] : [spoken])])].map((tag) =>
+    everywhere(languageFact(tag)),
+  );
 }
 
 const listed = (value: Maybe<string>): readonly string[] => (value === null || value === undefined ? [] : [value]);

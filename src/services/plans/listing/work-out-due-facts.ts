@@ -1,11 +1,8 @@
-import type { Food } from "../../../domain/model/food.js";
-import { inForceOn } from "../../../domain/model/region.js";
-import { utcDay } from "../../../domain/utc-day.js";
 import { checksumOf } from "../../../persistence/sql/canonical-json.js";
 import type { Deps } from "../../deps.js";
-import { findFoods } from "../../foods/find-foods.js";
-import { findSynonyms } from "../../foods/foods-today.js";
 import { rulesToday } from "../../rules/find-rules.js";
+import { foodsWithSynonyms } from "./foods-with-synonyms.js";
+import { rulesInForce } from "./known-by.js";
 import { saveFacts } from "./save-facts.js";
 
 /** Plans, or foods, that are read at a time. */
@@ -49,11 +46,8 @@ export async function workOutDueFacts(deps: Deps): Promise<WorkedOut> {
 export async function noteFactSources(deps: Deps): Promise<WorkedOut & { readonly changed: number }> {
   const { data } = deps;
   const rules = await rulesToday(deps);
-  const date = utcDay(deps.clock());
-  const inForce = rules.allergens.lists.filter((list) => inForceOn(list, date)).map(({ id }) => id);
-  let changed = await data.planFacts.noteSources([
-    { kind: "RULES", name: "", checksum: checksumOf([rules.id, inForce]) },
-  ]);
+  const checksum = checksumOf(rulesInForce(deps, rules));
+  let changed = await data.planFacts.noteSources([{ kind: "RULES", name: "", checksum }]);
   changed += await data.planFacts.notePublishers();
   const named = (await data.foods.names()).map(({ slug }) => slug);
   const slugs = [...new Set([...named, ...(await data.planFacts.notedFoods())])].toSorted();
@@ -64,19 +58,10 @@ export async function noteFactSources(deps: Deps): Promise<WorkedOut & { readonl
 
 /** All that is known of some foods today, and of those that they are shopped as. */
 async function noteFoods(deps: Deps, slugs: readonly string[]): Promise<number> {
-  const same = await findSynonyms(deps, slugs);
-  const others = same.flatMap((other) => (other === null ? [] : [other]));
-  const known = new Map<string, Food>();
-  for (const food of await findFoods(deps, [...new Set([...slugs, ...others])]))
-    if (food !== null) known.set(food.slug, food);
+  const foods = await foodsWithSynonyms(deps, slugs);
   return deps.data.planFacts.noteSources(
-    slugs.map((slug, at) => {
-      const other = same[at] ?? null;
-      return {
-        kind: "FOOD",
-        name: slug,
-        checksum: checksumOf([known.get(slug) ?? null, other, other === null ? null : (known.get(other) ?? null)]),
-      };
-    }),
+    foods.map(({ slug, food, other, otherFood }) => ({
+      ...{ kind: "FOOD", name: slug, checksum: checksumOf([food, other, otherFood]) },
+    })),
   );
 }

@@ -1,7 +1,7 @@
 import type { InSlices, Work } from "../../../domain/counted-work.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";
 import { noHousehold, type Household } from "../../../domain/model/household.js";
-import { applianceFact, languageFact, tagFact } from "../../../domain/plan/listing/fact-labels.js";
+import { applianceFact, everywhere, languageFact, tagFact } from "../../../domain/plan/listing/fact-labels.js";
 import type { ListedFacts } from "../../../domain/plan/listing/listed-facts.js";
 import { listedNutrition } from "../../../domain/plan/listing/listed-nutrients.js";
 import type { FoodsToday } from "../../../domain/plan/review/foods-today.js";
@@ -89,5 +89,5 @@ function labelsOf({ bundle, components, meals }: ScaledPlan): readonly string[] 
     ...(bundle.plan.tags ?? []).map((tag) => tagFact(foldText(tag))),
     ...steps.flatMap(({ appliance }) => (appliance === null ? [] : applianceFact(appliance))),
   ];
-  return [...new Set(facts)].map((fact) => `${fact} *`);
+  return [...new Set(facts)].map(everywhere);
 }
