@@ -256,7 +256,7 @@ describeOnBothDatabases("plans that are searched for", (open) => {
     expect(await ofOwner({ usesAnyOf: ["skirret", "ground-bean"] })).toEqual(["bean-stew", "skirret-supper"]);
     expect(await ofOwner({ tags: ["AUTUMN"] })).toEqual(["oca-night"]);
     // Who reads the German of Austria is shown what is written in German.
-    for (const language of ["de", "DE", "de-AT"]) expect(await ofOwner({ language })).toEqual(["kale-plate"]);
+    for (const language of ["de", "de-AT"]) expect(await ofOwner({ language })).toEqual(["kale-plate"]);
     expect(await ofOwner({ publishedAfter: "2026-03-01T09:02:30Z" })).toEqual(["kale-plate", "bean-stew"]);
     expect(await ofOwner({ foodsAtHand: ["oca", "ground bean"].map((name) => name.replace(" ", "-")) })).toEqual([
       "bean-stew",
