@@ -17,6 +17,7 @@ const singular: Readonly<Record<string, string>> = {
   withoutAllergens: "without-allergen",
   foodsAtHand: "food-at-hand",
   tags: "tag",
+  withoutAppliances: "without-appliance",
   nutrients: "min-nutrient",
   orderBy: "order",
 };
@@ -61,6 +62,11 @@ export const planSearchParameters: readonly Parameter[] = [
   inQuery("region", "ISO 3166 code of where the reader is. Default: where each plan is for.", word, { example: "DE" }),
   inQuery("max-session-minutes", "Minutes of the longest session, at most.", figure),
   inQuery("max-hands-on-minutes", "Minutes of hands in all sessions, at most.", figure),
+  inQuery("max-foods-to-buy", "The shopping list has at most so many foods.", figure),
+  inQuery("without-appliance", "An appliance that no step of the plan needs.", word, {
+    ...repeats,
+    example: "oven-shelf",
+  }),
   inQuery(
     "max-cost-per-serving",
     "What a serving costs at most: an amount and an ISO 4217 code. Only where the price of every food is known.",
@@ -144,13 +150,15 @@ export function planListQuery(query: Query, problems: Problem[]): PlanListQuery 
       ]),
     ),
     ...Object.fromEntries(
-      (["diets", "withoutAllergens", "usesAnyOf", "usesAllOf", "foodsAtHand", "tags"] as const).map((name) => [
-        name,
-        query.get(parameterOf(name)) ?? [],
-      ]),
+      (
+        ["diets", "withoutAllergens", "withoutAppliances", "usesAnyOf", "usesAllOf", "foodsAtHand", "tags"] as const
+      ).map((name) => [name, query.get(parameterOf(name)) ?? []]),
     ),
     ...Object.fromEntries(
-      ["maxSessionMinutes", "maxHandsOnMinutes", ...nutrientLimitNames].map((name) => [name, number(kebab(name))]),
+      ["maxSessionMinutes", "maxHandsOnMinutes", "maxFoodsToBuy", ...nutrientLimitNames].map((name) => [
+        name,
+        number(kebab(name)),
+      ]),
     ),
     maxCostPerServing: cost(query, problems),
     nutrients: [...nutrients(query, "min", problems), ...nutrients(query, "max", problems)],

@@ -12,6 +12,8 @@ export function findAttacks({ foods, publisher }: Target): readonly AttackReques
     "every diet fifty times": { diets: listOf(50, () => "vegan"), withoutAllergens: codes(50), region: "US-CA" },
     "lists that are too long": { diets: listOf(2_000, () => "vegan"), foodsAtHand: wrong(3_000) },
     "fifty diets that nobody knows": { diets: listOf(50, (at) => `vegn${String(at)}`) },
+    "appliances that nobody has": { withoutAppliances: wrong(50) },
+    "few foods without an appliance": { maxFoodsToBuy: 0, withoutAppliances: ["oven-shelf"] },
     "foods that nobody knows": { usesAnyOf: wrong(50), usesAllOf: wrong(50), foodsAtHand: wrong(200) },
     "every food at hand": { foodsAtHand: foods.slice(0, 200) },
     "every food in use": { usesAllOf: foods.slice(0, 50), usesAnyOf: foods.slice(0, 50) },

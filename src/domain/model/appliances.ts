@@ -36,3 +36,10 @@ export const appliances = [
   "stock-pot",
   "baking-tray",
 ] as const;
+
+/** Names of one device: who has no oven has no shelf in it. */
+const oneDevice: readonly (readonly string[])[] = [["oven", "oven-shelf"]];
+
+/** An appliance by all its names. */
+export const namesOfAppliance = (code: string): readonly string[] =>
+  oneDevice.find((names) => names.includes(code)) ?? [code];

@@ -3062,6 +3062,8 @@ export type PlanFilter = {
   readonly maxCostPerServing?: InputMaybe<CostLimit>;
   /** Kilocalories that a serving has at most, in all meals of the plan together. Only where they are known of every food. */
   readonly maxEnergyKcal?: InputMaybe<Scalars['Float']['input']>;
+  /** The shopping list has at most so many foods, as `PlanFacts.foodsToBuy` says. */
+  readonly maxFoodsToBuy?: InputMaybe<Scalars['Int']['input']>;
   /** The plan needs the hands for at most so many minutes, in all its sessions. */
   readonly maxHandsOnMinutes?: InputMaybe<Scalars['Float']['input']>;
   /** Grams of saturated fat, in the same way. */
@@ -3104,6 +3106,8 @@ export type PlanFilter = {
    * most say nothing: `PlanEdge.facts` shows what is known of them. Codes of `vocabulary`, at most 50.
    */
   readonly withoutAllergens?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** Appliances that no step of the plan needs: codes of `vocabulary`, such as `oven-shelf`, at most 50. */
+  readonly withoutAppliances?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
 };
 
 /** Names a plan. */

@@ -209,6 +209,10 @@ function conditions(filter: Filter): Prisma.Sql {
   return allOf([
     publisher === null ? null : Prisma.sql`f.publisher_id = ${idOfPublisher(publisher)}`,
     ...oneOfEach(Prisma.sql`f.labels`, filter.labels),
+    // A plan whose facts are not worked out yet has no labels and nothing to buy.
+    filter.without.length === 0 && filter.maxBought === null ? null : Prisma.sql`f.worked_out_at IS NOT NULL`,
+    filter.without.length === 0 ? null : Prisma.sql`NOT f.labels && ${[...filter.without]}::text[]`,
+    atMost(Prisma.sql`cardinality(f.bought)`, filter.maxBought),
     atMost(Prisma.sql`f.session_minutes`, filter.maxSessionMinutes),
     atMost(Prisma.sql`f.hands_on_minutes`, filter.maxHandsOnMinutes),
     ...filter.nutrients.flatMap(({ place, min, max }) => [

@@ -12,8 +12,12 @@ export interface FactFilter {
   readonly usesComponent: string | null;
   /** Each group names labels of which a plan has one. */
   readonly labels: readonly (readonly string[])[];
+  /** Labels that a plan has none of. */
+  readonly without: readonly string[];
   readonly maxSessionMinutes: number | null;
   readonly maxHandsOnMinutes: number | null;
+  /** How many foods are to be bought at most. */
+  readonly maxBought: number | null;
   /** Markets ("US USD"), the one that counts first: what it costs in the first of them that it has. */
   readonly maxCost: { readonly markets: readonly string[]; readonly amount: string } | null;
   readonly nutrients: readonly { readonly place: number; readonly min: number | null; readonly max: number | null }[];

@@ -250,6 +250,34 @@ describeOnBothDatabases("plans that are searched for", (open) => {
     expect(await ofOwner({ nutrients: [{ nutrient: "proteinG", min: 10, max: 10 }] })).toEqual(["oca-night"]);
   });
 
+  it("are found by what is to be bought and by the kitchen they need", async () => {
+    const { edges } = await find();
+    const bought = edges.map(({ node, facts: of }) => ({ slug: node.slug, foods: of?.foodsToBuy ?? Infinity }));
+    for (const most of [0, 1, 2, 10, 1000])
+      expect((await slugs({ maxFoodsToBuy: most })).toSorted()).toEqual(
+        bought.flatMap(({ slug, foods: number }) => (number <= most ? [slug] : [])).toSorted(),
+      );
+    const needs = (bundle: PlanBundle): readonly (string | null)[] =>
+      [...bundle.components, ...bundle.plan.meals].flatMap(({ steps }) => steps.map(({ appliance }) => appliance));
+    // An oven is its shelves.
+    for (const [asked, taken] of [
+      [["hob-ring"], ["hob-ring"]],
+      [["oven"], ["oven", "oven-shelf"]],
+      [
+        ["oven-shelf", "Hob-Ring "],
+        ["oven", "oven-shelf", "hob-ring"],
+      ],
+      [["smoker"], []],
+    ] as const) {
+      const found = await slugs({ withoutAppliances: asked });
+      const without = demo.bundles.filter((bundle) => !needs(bundle).some((each) => taken.some((one) => one === each)));
+      expect([asked, found.filter((slug) => demo.bundles.some(({ plan: of }) => of.slug === slug)).toSorted()]).toEqual(
+        [asked, without.map(({ plan: of }) => of.slug).toSorted()],
+      );
+    }
+    expect(await slugs({ withoutAppliances: ["oven-shelf", "hob-ring"] })).not.toEqual(await slugs({}));
+  });
+
   it("are found by foods, tags, language and time", async () => {
     expect(await ofOwner({ usesAnyOf: ["Knollensauerklee"] })).toEqual(["bean-stew", "skirret-supper", "oca-night"]);
     expect(await ofOwner({ usesAllOf: ["oca", "skirret"] })).toEqual(["skirret-supper"]);
@@ -335,19 +363,20 @@ describeOnBothDatabases("plans that are searched for", (open) => {
   it("refuses what it does not know, with what is near, over GraphQL and REST", async () => {
     const filter = {
       ...{ diets: ["vegn"], withoutAllergens: ["milkk"], region: "Atlantis", language: "german" },
+      withoutAppliances: ["ofen-shelf"],
       ...{ maxCostPerServing: { amount: "3", currency: "EURO" }, usesAnyOf: ["oca", "skirrett"] },
     };
     const { errors } = await app.ask(hits, { filter });
     const problems = errors[0]?.extensions["problems"] as readonly { code: string; path: unknown; message: string }[];
     expect(problems.map(({ code }) => code).toSorted()).toEqual([
       "BAD_SHAPE",
-      ...Array<string>(4).fill("UNKNOWN_CODE"),
+      ...Array<string>(5).fill("UNKNOWN_CODE"),
       "UNKNOWN_FOOD",
     ]);
     expect(JSON.stringify(problems)).toContain('"nearest":["vegan"');
     expect(JSON.stringify(problems)).toContain('"nearest":["skirret"]');
     const address =
-      "/v1/plans?diet=vegn&without-allergen=milkk&region=Atlantis&language=german&max-cost-per-serving=3+EURO&uses-any-of=oca&uses-any-of=skirrett";
+      "/v1/plans?diet=vegn&without-allergen=milkk&region=Atlantis&language=german&max-cost-per-serving=3+EURO&uses-any-of=oca&uses-any-of=skirrett&without-appliance=ofen-shelf";
     const answer = await request(app.app.server).get(address);
     expect(answer.status).toBe(400);
     const { problems: told } = answer.body as { problems: readonly { code: string; path: readonly unknown[] }[] };
@@ -359,9 +388,12 @@ describeOnBothDatabases("plans that are searched for", (open) => {
       "region",
       "uses-any-of",
       "without-allergen",
+      "without-appliance",
     ]);
     for (const wrong of [
       { maxSessionMinutes: -1 },
+      { maxFoodsToBuy: -1 },
+      { withoutAppliances: Array<string>(51).fill("oven") },
       { tags: Array<string>(51).fill("x") },
       { search: "a ".repeat(3) + "b c d e f g h i j k l m n" },
     ])

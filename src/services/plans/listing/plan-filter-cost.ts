@@ -13,7 +13,7 @@ const pointsOfRanking = 150;
 /** Points of what no index holds: where few plans are so, every plan is looked at. */
 const pointsOfFigures = 30;
 
-const figures = /^(min|max|nutrients)/;
+const figures = /^(min|max|nutrients|withoutAppliances)/;
 
 /** What a filter of plans costs beside its page. @param filter as it was given, not looked at yet */
 export function planFilterCost(filter: unknown): number {

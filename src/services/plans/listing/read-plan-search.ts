@@ -1,7 +1,9 @@
 import type { NutrientCode } from "../../../domain/model/food.js";
+import { namesOfAppliance } from "../../../domain/model/appliances.js";
 import { usualSpelling } from "../../../domain/model/code-lists.js";
 import { codeListsOf } from "../../../domain/plan/check/code-lists-of.js";
 import {
+  applianceFact,
   dietFact,
   everywhere,
   freeFact,
@@ -52,6 +54,7 @@ const listLengths = {
   usesAnyOf: longestList,
   usesAllOf: longestList,
   tags: longestList,
+  withoutAppliances: longestList,
   nutrients: longestList,
   foodsAtHand: longestAtHand,
 } as const;
@@ -81,6 +84,9 @@ export async function readPlanSearch(
     rules,
     problems,
   );
+  const appliances = codes(wanted.withoutAppliances, "appliance", [...path, "withoutAppliances"], rules, problems)
+    .flatMap(namesOfAppliance)
+    .map(applianceFact);
   const foods: FoodsLookedFor | null = note(await readFoodsLookedFor(deps, wanted, path));
   const words = note(await readWordsLookedFor(deps, wanted, path));
   if (problems.length > 0) return failed(problems);
@@ -94,8 +100,10 @@ export async function readPlanSearch(
       ...{ publisher: wanted.publisher ?? null, usesFood: wanted.usesFood ?? null },
       usesComponent: wanted.usesComponent ?? null,
       labels: [...safety, ...language.map(readIn), ...tags],
+      without: appliances.map(everywhere),
       maxSessionMinutes: wanted.maxSessionMinutes ?? null,
       maxHandsOnMinutes: wanted.maxHandsOnMinutes ?? null,
+      maxBought: wanted.maxFoodsToBuy ?? null,
       maxCost: amount === undefined ? null : { markets: markets.map((market) => `${market} ${currency[0]}`), amount },
       nutrients: nutrientLimits(wanted),
       uses: foods?.uses ?? [],
@@ -143,12 +151,12 @@ const asShape = <T>(result: Result<T>): Result<T> =>
 /** Codes in their usual spelling; what is none is noted with the nearest. */
 function codes(
   given: Maybe<readonly string[]>,
-  list: "allergen" | "currency" | "diet" | "language",
+  list: "allergen" | "appliance" | "currency" | "diet" | "language",
   path: Path,
   rules: RuleSet,
   problems: Problem[],
 ): readonly string[] {
-  const isList = list === "allergen" || list === "diet";
+  const isList = list === "allergen" || list === "appliance" || list === "diet";
   return [
     ...new Set(
       (given ?? []).map((written, at) => {
@@ -180,7 +188,9 @@ function textProblems(wanted: WantedPlans, path: Path): readonly Problem[] {
     language = null,
   } = wanted;
   const currency = wanted.maxCostPerServing?.currency ?? null;
-  const lists = ["diets", "withoutAllergens", "usesAnyOf", "usesAllOf", "foodsAtHand", "tags"] as const;
+  const lists = [
+    ...(["diets", "withoutAllergens", "withoutAppliances", "usesAnyOf", "usesAllOf", "foodsAtHand", "tags"] as const),
+  ];
   return [
     ...readSearch({ publisher, search, usesFood, usesComponent, region, language }, path),
     ...readSearch({ currency }, [...path, "maxCostPerServing"]),
@@ -197,7 +207,7 @@ const largestFigure = 1_000_000;
 
 function figureProblems(wanted: WantedPlans, path: Path): readonly Problem[] {
   const figures: readonly (readonly [Path, Maybe<number>])[] = [
-    ...(["maxSessionMinutes", "maxHandsOnMinutes", ...nutrientLimitNames] as const).map(
+    ...(["maxSessionMinutes", "maxHandsOnMinutes", "maxFoodsToBuy", ...nutrientLimitNames] as const).map(
       (name) => [[...path, name], wanted[name]] as const,
     ),
     ...(wanted.nutrients ?? []).flatMap(({ min, max }, at) => [

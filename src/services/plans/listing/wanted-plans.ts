@@ -15,6 +15,8 @@ export interface WantedPlans extends Readonly<Partial<Record<NamedNutrientLimit,
   readonly region?: Maybe<string>;
   readonly maxSessionMinutes?: Maybe<number>;
   readonly maxHandsOnMinutes?: Maybe<number>;
+  readonly maxFoodsToBuy?: Maybe<number>;
+  readonly withoutAppliances?: Maybe<readonly string[]>;
   readonly maxCostPerServing?: Maybe<{ readonly amount: string; readonly currency: string }>;
   readonly nutrients?: Maybe<
     readonly { readonly nutrient: NutrientCode; readonly min?: Maybe<number>; readonly max?: Maybe<number> }[]
