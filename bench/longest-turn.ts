@@ -22,6 +22,9 @@ const target = {
 };
 const corpus: readonly AttackRequest[] = [...attackCorpus(target), ...largePlanAttacks(target.publisher, "large")];
 
+/** Answered as long as the service runs. */
+const health = { method: "GET", path: "/healthz", headers: {}, body: null };
+
 interface Turn {
   readonly request: AttackRequest;
   readonly ms: number;
@@ -45,6 +48,8 @@ async function longestTurns(
           request.authorised === true ? { ...request.headers, authorization: `Bearer ${token}` } : request.headers;
         const answer = await sender.send({ ...request, headers });
         if (answer.kind === "NO_ANSWER") throw new Error(`no answer to ${request.name}`);
+        if (answer.kind === "CUT" && (await sender.send(health)).kind !== "ANSWER")
+          throw new Error(`the service ended by ${request.name}, after ${String(turns.length)} others`);
         // The turn that sent the answer is written in the next.
         await pause(5);
         const ms = Math.max(...service.turns());

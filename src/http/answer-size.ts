@@ -1,15 +1,20 @@
 /** The most that is sent for one request, in bytes. Several times what the largest plan with all that is known of it takes. */
 export const mostAnswerBytes = 4_000_000;
 
+const tooManyBytes =
+  "The answer would be larger than 4 MB. Request less: one part of a plan, fewer plans, shorter pages, a shorter household, or several requests.";
+
+/** What is computed for one request at a time has a limit, however little of it is sent. */
+export const tooMuchAtOnce =
+  "This is more than is computed for one request. Request less: fewer plans, shorter pages, fewer aliases, or several requests.";
+
 /** What was asked would be answered with more than anybody reads. Asking for less helps. */
 export class AnswerTooLarge extends Error {
   override readonly name = "AnswerTooLarge";
   readonly statusCode = 422;
 
-  constructor() {
-    super(
-      "The answer would be larger than 4 MB. Request less: one part of a plan, fewer plans, shorter pages, a shorter household, or several requests.",
-    );
+  constructor(message = tooManyBytes) {
+    super(message);
   }
 }
 

@@ -1,3 +1,4 @@
+import { AnswerTooLarge, tooMuchAtOnce } from "../http/answer-size.js";
 import type { Deps } from "../services/deps.js";
 import { withTimeLimit } from "../services/with-time-limit.js";
 
@@ -15,7 +16,7 @@ export class TimeLimitExceeded extends Error {
  * What the work comes to. It is ended, with its statements, when it takes longer than so many milliseconds, or when whoever asked has
  * gone; null: that does not matter.
  *
- * @throws TimeLimitExceeded
+ * @throws TimeLimitExceeded, AnswerTooLarge
  */
 export async function answerWithTimeLimit<T>(
   deps: Deps,
@@ -25,5 +26,6 @@ export async function answerWithTimeLimit<T>(
 ): Promise<T> {
   const answer = await withTimeLimit(deps, milliseconds, gone, work);
   if (answer === "ENDED") throw new TimeLimitExceeded();
+  if (answer === "TOO_MUCH") throw new AnswerTooLarge(tooMuchAtOnce);
   return answer;
 }

@@ -1,6 +1,6 @@
 import { WorkStopped } from "../domain/counted-work.js";
 import { withinRequest } from "../persistence/database/request-scope.js";
-import type { TimeSlicer, Sliced } from "./time-slices.js";
+import type { Ended, TimeSlicer, Sliced } from "./time-slices.js";
 
 export interface TimeLimited extends Sliced {
   /** Left out: computing is not sliced, and only what waits can be ended. */
@@ -19,34 +19,39 @@ export interface TimeLimit {
    * @returns the same tools, which know the time of the request
    */
   begin<Tools extends TimeLimited>(tools: Tools, milliseconds: number, gone: AbortSignal | null): Tools;
-  /** What the work comes to; ENDED, if its time is over before. */
-  hold<T>(work: () => Promise<T>): Promise<T | "ENDED">;
+  /** What the work comes to; or why it was ended before. */
+  hold<T>(work: () => Promise<T>): Promise<T | Ended>;
 }
 
 /** A limit that does not run yet: what is asked, and so how long it may take, may be found out within it. */
 export function openTimeLimit(): TimeLimit {
   // Not AbortSignal.any: one that is listened to and never aborts is kept by Node for ever, with all that its listeners hold.
   const ending = new AbortController();
-  const end = (): void => ending.abort();
+  let why: Ended = "ENDED";
+  const end = (because: Ended): void => {
+    if (!ending.signal.aborted) why = because;
+    ending.abort();
+  };
+  const timeIsOver = (): void => end("ENDED");
   const over = ending.signal;
   let stop = (): void => undefined;
   return {
     over,
     begin: (tools, milliseconds, gone) => {
-      const timer = setTimeout(end, milliseconds);
-      gone?.addEventListener("abort", end, { once: true });
-      if (gone?.aborted === true) end();
+      const timer = setTimeout(timeIsOver, milliseconds);
+      gone?.addEventListener("abort", timeIsOver, { once: true });
+      if (gone?.aborted === true) timeIsOver();
       stop = () => {
         clearTimeout(timer);
-        gone?.removeEventListener("abort", end);
+        gone?.removeEventListener("abort", timeIsOver);
       };
       const { slicer } = tools;
       return slicer === undefined ? tools : { ...tools, work: slicer.begin(milliseconds, over, end) };
     },
     hold: async (work) => {
-      const ended = new Promise<"ENDED">((resolve) => {
-        if (over.aborted) resolve("ENDED");
-        over.addEventListener("abort", () => resolve("ENDED"), { once: true });
+      const ended = new Promise<Ended>((resolve) => {
+        if (over.aborted) resolve(why);
+        over.addEventListener("abort", () => resolve(why), { once: true });
       });
       const working = withinRequest(over, work);
       // Nobody waits for it once it has ended.
@@ -54,7 +59,7 @@ export function openTimeLimit(): TimeLimit {
       try {
         return await Promise.race([working, ended]);
       } catch (error) {
-        if (error instanceof WorkStopped && over.aborted) return "ENDED";
+        if (error instanceof WorkStopped && over.aborted) return why;
         throw error;
       } finally {
         stop();

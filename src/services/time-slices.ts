@@ -1,11 +1,25 @@
+import type { PlanBundle } from "../domain/model/plan.js";
+import { lineCount } from "../domain/plan/compile/plan-bundle.js";
 import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/counted-work.js";
 
 /** Milliseconds that one request computes before it yields to others. */
 const slice = 10;
 
+/** Lines of plans that one request may hold: of a page of a hundred plans, each scaled a dozen times, and of twelve of the largest. */
+const mostHeldLines = 150_000;
+
+/** Why the computing of a request was ended: its time is over or whoever asked has gone; or it holds too much at once. */
+export type Ended = "ENDED" | "TOO_MUCH";
+
 /** The computation of one request: counts steps, stops at the time limit, and yields to other requests. */
 export interface SlicedWork extends Work {
   readonly steps: number;
+  /**
+   * To be called before so many lines of plans are computed that are kept until the request is answered.
+   *
+   * @throws WorkStopped where one request would hold too many
+   */
+  hold(lines: number): void;
   /** null: go on. Otherwise await it first. It rejects with `WorkStopped` when the time is over. */
   pause(): Promise<void> | null;
 }
@@ -15,9 +29,10 @@ export interface TimeSlicer {
   /**
    * @param milliseconds that the request has
    * @param over tells that its time is over, or that whoever asked has gone
-   * @param end is called once its milliseconds are over, since no timer goes off while it computes; `over` must be aborted then
+   * @param end is called once its milliseconds are over, since no timer goes off while it computes, or once it holds too much; `over` must
+   * be aborted then
    */
-  begin(milliseconds: number, over: AbortSignal, end: () => void): SlicedWork;
+  begin(milliseconds: number, over: AbortSignal, end: (why: Ended) => void): SlicedWork;
   /** The computation of a job: without a limit, and behind the requests that wait when it pauses. */
   beginJob(): SlicedWork;
 }
@@ -65,6 +80,7 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
           return counted.steps;
         },
         step: (count) => counted.step(count),
+        hold: () => undefined,
         pause: () => pausing ?? (now() < sliceUntil ? null : (pausing = takeTurn())),
       };
     },
@@ -73,10 +89,11 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
       const until = now() + milliseconds;
       let sliceUntil = now() + slice;
       const shouldStop = (): boolean => {
-        if (!over.aborted && now() > until) end();
+        if (!over.aborted && now() > until) end("ENDED");
         return over.aborted;
       };
       const counted = new CountedWork(shouldStop);
+      let held = 0;
       let pausing: Promise<void> | null = null;
       const takeTurn = async (): Promise<void> => {
         await turn(number);
@@ -89,6 +106,12 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
           return counted.steps;
         },
         step: (count) => counted.step(count),
+        hold: (lines) => {
+          held += lines;
+          if (held <= mostHeldLines) return;
+          end("TOO_MUCH");
+          throw new WorkStopped();
+        },
         pause: () => {
           if (over.aborted) return Promise.reject(new WorkStopped());
           if (pausing !== null) return pausing;
@@ -125,6 +148,10 @@ const charactersInStep = 30;
 
 /** Counts the steps of writing a text. */
 export const countWritten = ({ work }: Sliced, { length }: string): void => work?.step(length / charactersInStep);
+
+/** To be called before plans are computed whose lines are kept until the request is answered. @throws WorkStopped where these are too many */
+export const holdPlans = ({ work }: Sliced, bundles: readonly PlanBundle[]): void =>
+  work?.hold(bundles.reduce((sum, bundle) => sum + lineCount(bundle), 0));
 
 /** Yields to other requests if this one has used up its slice. */
 export async function yieldToOthers({ work }: Sliced): Promise<void> {

@@ -14,12 +14,14 @@ const foods = demo.foods.map(({ slug }) => slug);
 const notOffered = foods.flatMap((from) => foods.map((to) => ({ from, to }))).slice(1, 201);
 
 /** A plan of more text than anybody reads, as no door would let it in: 2,400 lines of 1,900 letters. */
-const longPlan = (): PlanBundle => {
-  const bundle = renamed(demoBundle("bean-night"), "endless", "Endless");
+const longPlan = (): PlanBundle => planOfLines("endless", 2_400, "a mark ".repeat(270));
+
+const planOfLines = (slug: string, count: number, mark: string): PlanBundle => {
+  const bundle = renamed(demoBundle("bean-night"), slug, "Endless");
   const pattern = bundle.plan.meals.flatMap(({ lines }) => lines).find(({ item }) => item.kind === "FOOD");
   const [first, ...others] = bundle.plan.meals;
   if (first === undefined || pattern === undefined) throw new Error("a plan without a line of food");
-  const lines = Array.from({ length: 2_400 }, (_, at) => ({ ...pattern, id: `l${at}`, mark: "a mark ".repeat(270) }));
+  const lines = Array.from({ length: count }, (_, at) => ({ ...pattern, id: `l${at}`, mark }));
   return { ...bundle, plan: { ...bundle.plan, meals: [{ ...first, steps: [], lines }, ...others] } };
 };
 
@@ -123,5 +125,25 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
     sent("a hundred plans over GraphQL", status, Buffer.byteLength(text));
     console.info(JSON.stringify(sizes));
     expect(Math.max(...Object.values(sizes))).toBeLessThan(mostAnswerBytes);
+  });
+
+  it("is refused where little of it is sent and much of it held: aliases and lists of a plan of 8,000 lines", async () => {
+    await app.deps.data.revisions.publish(planOfLines("wide", 8_000, ""), new Date(Date.UTC(2026, 0, 1)));
+    const wide = `plan(publisher: "${publisher}", slug: "wide")`;
+    const times = (count: number): string =>
+      `{ ${wide} { ${Array.from({ length: count }, (_, at) => `a${at}: scaled(servings: ${at + 1}) { servings }`).join(" ")} } }`;
+    const { status, errors, data } = await app.ask(times(28));
+    expect([status, errors[0]?.extensions["code"], data]).toEqual([400, "ANSWER_TOO_LARGE", undefined]);
+    expect(errors[0]?.message).toContain("Request less");
+    expect((await app.ask(times(3))).errors).toEqual([]);
+    const plans = Array.from({ length: 30 }, (_, at) => ({ publisher, slug: "wide", servings: at + 1 }));
+    const list = await request(app.app.server).post("/v1/shopping-list").send({ plans });
+    expect([list.status, list.body.type]).toEqual([422, "/problems/answer-too-large"]);
+    expect(list.body.detail).toContain("Request less");
+    const shopping = await app.ask(
+      "query ($p: [PlanPortionInput!]!) { shopping(plans: $p) { list { lines { __typename } } } }",
+      { p: plans },
+    );
+    expect(shopping.errors[0]?.extensions["code"]).toBe("ANSWER_TOO_LARGE");
   });
 });

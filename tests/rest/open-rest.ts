@@ -1,4 +1,5 @@
 import type { Response } from "supertest";
+import { openTimeSlicer } from "../../src/services/time-slices.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import type { OpenTestDatabase } from "../kit/databases.js";
@@ -19,7 +20,8 @@ export async function openRest(
   open: OpenTestDatabase,
   options: Parameters<typeof openTestApp>[4] = {},
 ): Promise<RestApp> {
-  const app = await openTestApp((await open()).data, undefined, undefined, {}, options);
+  const slicer = openTimeSlicer(() => performance.now());
+  const app = await openTestApp((await open()).data, undefined, undefined, { slicer }, options);
   const loaded = await loadSeeds(app.deps, demo);
   if (!loaded.ok) throw new Error("the demo was refused");
   return {

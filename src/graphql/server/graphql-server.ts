@@ -8,6 +8,7 @@ import {
 } from "@apollo/server/plugin/disabled";
 import type { Log } from "../../services/deps.js";
 import { findCachedAnswer, type AnswerKey } from "../../services/cache/cached-answer.js";
+import { tooMuchAtOnce } from "../../http/answer-size.js";
 import { openTimeLimit } from "../../services/time-limit.js";
 import { isShared, type Asked, type Asker, type Call, type CallContext, type ReportedOperation } from "./call.js";
 import { keptDocuments } from "./compiled-operations.js";
@@ -124,8 +125,9 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
       const { asksForChanges } = operation;
       known[method].keep(bytes, { told: call.priced.reported, isNamed, asksForChanges, place: call.answerKey });
     }
-    if (answered === "ENDED") {
-      return refusedAnswer(call.priced === null ? timedOut : { ...timedOut, cost: call.priced.cost }, type);
+    if (answered === "ENDED" || answered === "TOO_MUCH") {
+      const refused = answered === "ENDED" ? timedOut : tooMuch;
+      return refusedAnswer(call.priced === null ? refused : { ...refused, cost: call.priced.cost }, type);
     }
     if (call.fault !== null) throw call.fault;
     const status = answered.status ?? 200;
@@ -219,4 +221,5 @@ export const refusedAnswer = (refused: Refusal, type: MediaType): HttpAnswer => 
   place: null,
 });
 
+const tooMuch = refusal("ANSWER_TOO_LARGE", tooMuchAtOnce);
 const timedOut = refusal("TIMED_OUT", "This took too long and was stopped. Request less, or try again later.");

@@ -16,7 +16,7 @@ import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
 import { publisherReader, resolveRegion } from "./resolve-region.js";
-import { runInSlices } from "../time-slices.js";
+import { holdPlans, runInSlices } from "../time-slices.js";
 import { inStage } from "../answer-stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 
@@ -75,6 +75,7 @@ export async function answerLists(
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
   const household = await resolveRegion(read.value, bundles, rules, publisherReader(deps));
   const today = await readToday(deps, bundles, household, rules);
+  holdPlans(deps, bundles);
   const scaled = await inStage(deps, "scale", () =>
     runInSlices(deps, (work) => scalePlansInSlices(plans, household, today, work)),
   );

@@ -34,6 +34,7 @@ describeOnEmbedded("a file that is imported where readers are served", (open) =>
           return work.steps;
         },
         step: (count: number) => work.step(count),
+        hold: () => undefined,
         pause: () => {
           asked += 1;
           const pausing = work.pause();

@@ -36,3 +36,8 @@ export function bundleOf(plan: Plan, components: readonly Component[], foods: re
   const named = new Set(foodsIn([...mealLines, ...used.flatMap(linesOfComponent)]));
   return { plan, components: used, foods: foods.filter(({ slug }) => named.has(slug)) };
 }
+
+/** How many lines a plan has, whatever is chosen of its routes. */
+export const lineCount = ({ plan, components }: PlanBundle): number =>
+  plan.meals.reduce((sum, { lines }) => sum + lines.length, 0) +
+  components.reduce((sum, component) => sum + linesOfComponent(component).length, 0);

@@ -7,7 +7,7 @@ import { guideStorage } from "../../../services/answers/guide-storage.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
 import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
 import type { Deps } from "../../../services/deps.js";
-import { runInSlices } from "../../../services/time-slices.js";
+import { holdPlans, runInSlices } from "../../../services/time-slices.js";
 import { frozenInLanguage, type FrozenPlan } from "../../frozen-plan.js";
 import type { Loaders } from "../../loaders.js";
 import type { ScaledPlanParent } from "../../parent-types.js";
@@ -26,6 +26,7 @@ export async function scaleFrozen(
   const side = await readersSide(deps, loaders, [{ bundle, servings }], given);
   if (!side.ok) return side;
   const { household, rules, today } = side.value;
+  holdPlans(deps, [bundle]);
   const computed = await inStage(deps, "scale", () =>
     // Many aliases get here at once, when what they all wait for has been read.
     runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),

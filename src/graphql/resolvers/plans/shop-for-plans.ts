@@ -9,7 +9,7 @@ import { checkPortionCount } from "../../../services/answers/check-portion-count
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
 import type { Deps } from "../../../services/deps.js";
 import { missingPlans } from "../../../services/plans/missing-plan.js";
-import { runInSlices } from "../../../services/time-slices.js";
+import { holdPlans, runInSlices } from "../../../services/time-slices.js";
 import { frozenInLanguage } from "../../frozen-plan.js";
 import type { PlanPortionInput } from "../../generated/resolver-types.js";
 import type { Loaders } from "../../loaders.js";
@@ -54,6 +54,10 @@ export async function shopForPlans(
   if (unknown.length > 0 || !side.ok || first === undefined)
     return failed([...unknown, ...(side.ok ? [] : side.problems)]);
   const { household, today } = side.value;
+  holdPlans(
+    deps,
+    found.map(({ bundle }) => bundle),
+  );
   const scaled = await inStage(deps, "scale", () =>
     runInSlices(deps, (work) => scalePlansInSlices(found, household, today, work)),
   );
