@@ -126,7 +126,8 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
       known[method].keep(bytes, { told: call.priced.reported, isNamed, asksForChanges, place: call.answerKey });
     }
     if (answered === "ENDED" || answered === "TOO_MUCH") {
-      const refused = answered === "ENDED" ? timedOut : tooMuch;
+      const isMutation = call.chosen?.operation.kind === "mutation";
+      const refused = answered === "ENDED" ? timedOut : isMutation ? tooMuchAndWritten : tooMuch;
       return refusedAnswer(call.priced === null ? refused : { ...refused, cost: call.priced.cost }, type);
     }
     if (call.fault !== null) throw call.fault;
@@ -222,4 +223,5 @@ export const refusedAnswer = (refused: Refusal, type: MediaType): HttpAnswer => 
 });
 
 const tooMuch = refusal("ANSWER_TOO_LARGE", tooMuchAtOnce);
+const tooMuchAndWritten = refusal("ANSWER_TOO_LARGE", `${tooMuchAtOnce} What the mutation had written before is kept.`);
 const timedOut = refusal("TIMED_OUT", "This took too long and was stopped. Request less, or try again later.");
