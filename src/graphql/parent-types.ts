@@ -1,3 +1,4 @@
+import type { TemperatureUnit } from "../domain/quantity/temperature.js";
 import type { Component, Route, Step } from "../domain/model/component.js";
 import type { Food, FoodPart, Pack } from "../domain/model/food.js";
 import type { Line, Swap } from "../domain/model/line.js";
@@ -174,12 +175,15 @@ export interface PrepSessionParent extends InPlan {
   readonly late: readonly LateMeal[];
   /** Who share the work. */
   readonly cooks: number;
+  /** Those of the reader's region. */
+  readonly degrees: TemperatureUnit | undefined;
   /** In whose language sentences are. */
   readonly locale: string;
 }
 export type LateMealParent = LateMeal & InPlan;
 export type SessionComponentParent = SessionComponent & InPlan;
 export interface SessionTaskParent extends InPlan {
+  readonly degrees: TemperatureUnit | undefined;
   readonly task: SessionTask;
 }
 export interface CriticalTaskParent {

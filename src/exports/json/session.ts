@@ -9,10 +9,21 @@ import type { PrepSession } from "../../domain/prep-session/session.js";
 import { criticalText } from "../sentences/session-text.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
+import { temperatureIn } from "../words/degree-text.js";
 import { wordsFor } from "../words/words-for.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 
 const wholeNumbers = (description: string) => z.array(z.number().int()).max(1_000).describe(description);
+
+const temperatureSchema = named(
+  "Temperature",
+  "What an oven or a liquid is brought to.",
+  z.object({
+    value: z.number().describe("In degrees of `unit`."),
+    unit: z.enum(["CELSIUS", "FAHRENHEIT"]).describe("The degrees."),
+    text: text("Value and unit, such as `425 °F`.", 60),
+  }),
+);
 
 export const sessionSchema = named(
   "PrepSession",
@@ -68,6 +79,11 @@ export const sessionSchema = named(
         appliance: text("The appliance.").nullable(),
         lanes: wholeNumbers("Which of that appliance, from 1: shelves, rings."),
         temperatureC: z.number().nullable().describe("Temperature in degrees Celsius."),
+        temperature: temperatureSchema
+          .nullable()
+          .describe(
+            "The same in the degrees of the reader's region; an oven's in Fahrenheit are the nearest mark on its dial.",
+          ),
         load: z
           .object({ first: z.number().int(), last: z.number().int(), of: z.number().int() })
           .nullable()
@@ -121,7 +137,7 @@ export interface SessionFor {
   readonly scaled: ScaledPlan;
   readonly household: Household;
   /** In whose language sentences are. */
-  readonly reader: Pick<Reader, "locale">;
+  readonly reader: Pick<Reader, "degrees" | "locale">;
 }
 
 export const daySessionJson = (each: DaySession, asked: SessionFor): Json<typeof daySessionSchema> => ({
@@ -169,6 +185,7 @@ export function timetableJson(each: DaySession, { scaled, household, reader }: S
       appliance: task.appliance,
       lanes: task.lanes,
       temperatureC: task.temperatureC,
+      temperature: temperatureIn(task, reader.degrees),
       load: task.load,
       eveningBefore: task.eveningBefore,
     })),

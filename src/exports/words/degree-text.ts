@@ -23,6 +23,25 @@ export function heatBothText(step: Pick<Step, "temperatureC" | "appliance">, rea
 export const heatIn = (temperatureC: number, appliance: string | null, degrees: TemperatureUnit): string =>
   degrees === "F" ? `${inFahrenheit(temperatureC, appliance)} °F` : `${temperatureC} °C`;
 
+interface Temperature {
+  readonly value: number;
+  readonly unit: "CELSIUS" | "FAHRENHEIT";
+  readonly text: string;
+}
+
+/** What an oven or a pot is set to, as a number of given degrees. null: the writer gives none. */
+export const temperatureIn = (
+  { temperatureC, appliance }: Pick<Step, "temperatureC" | "appliance">,
+  degrees: TemperatureUnit = "C",
+): Temperature | null =>
+  temperatureC === null
+    ? null
+    : {
+        value: degrees === "F" ? inFahrenheit(temperatureC, appliance) : temperatureC,
+        unit: degrees === "F" ? "FAHRENHEIT" : "CELSIUS",
+        text: heatIn(temperatureC, appliance, degrees),
+      };
+
 /** Temperatures in words as they were published ("41 F (5 C)"), with their degree signs. */
 export const degreeText = (words: string): string =>
   words.replace(/(?<![\p{L}\d])(-?\d+) ([CF])(?![\p{L}\d])/gu, "$1 °$2");

@@ -4683,6 +4683,8 @@ export type SessionTask = {
   readonly startMinute: Scalars['Float']['output'];
   /** Clock time with its offset, if the household gave `sessionStart`. */
   readonly startsAt: Maybe<Scalars['String']['output']>;
+  /** The same in the degrees of the reader's region; an oven's in Fahrenheit are the nearest mark on its dial. */
+  readonly temperature: Maybe<Temperature>;
   /** Temperature in degrees Celsius. */
   readonly temperatureC: Maybe<Scalars['Float']['output']>;
   /** What to do, in the writer's words. */
@@ -4872,12 +4874,20 @@ export type Step = {
   readonly minWait: Scalars['Float']['output'];
   /** How long, as written for one batch, coming to the boil included. */
   readonly minutes: Scalars['Float']['output'];
+  /** The same, in degrees that are asked for. */
+  readonly temperature: Maybe<Temperature>;
   /** Oven or liquid temperature, in degrees Celsius. */
   readonly temperatureC: Maybe<Scalars['Float']['output']>;
   /** What to do. */
   readonly text: Scalars['String']['output'];
   /** Hands-on minutes of that wash. */
   readonly washMinutes: Maybe<Scalars['Float']['output']>;
+};
+
+
+/** One thing to do. */
+export type StepTemperatureArgs = {
+  unit?: TemperatureUnit;
 };
 
 /** How the length of a step grows. */
@@ -4993,6 +5003,24 @@ export type TaskOrder = {
   /** Minutes that must pass between them. */
   readonly minWait: Scalars['Float']['output'];
 };
+
+/** What an oven or a liquid is brought to. */
+export type Temperature = {
+  readonly __typename?: 'Temperature';
+  /** Value and unit, such as "425 °F". */
+  readonly text: Scalars['String']['output'];
+  /** The degrees. */
+  readonly unit: TemperatureUnit;
+  /** In degrees of `unit`. */
+  readonly value: Scalars['Float']['output'];
+};
+
+/** Degrees that temperatures are given in. */
+export type TemperatureUnit =
+  /** Degrees Celsius. */
+  | 'CELSIUS'
+  /** Degrees Fahrenheit. */
+  | 'FAHRENHEIT';
 
 /** A line as one writes it, and what it means. */
 export type TextLine = {
@@ -5769,6 +5797,8 @@ export type ResolversTypes = {
   SwapInput: SwapInput;
   SwapStep: ResolverTypeWrapper<SwapStep>;
   TaskOrder: ResolverTypeWrapper<TaskOrder>;
+  Temperature: ResolverTypeWrapper<Temperature>;
+  TemperatureUnit: TemperatureUnit;
   TextLine: ResolverTypeWrapper<TextLineParent>;
   TextLineItem: ResolverTypeWrapper<TextLineItem>;
   Unit: ResolverTypeWrapper<UnitParent>;
@@ -6020,6 +6050,7 @@ export type ResolversParentTypes = {
   SwapInput: SwapInput;
   SwapStep: SwapStep;
   TaskOrder: TaskOrder;
+  Temperature: Temperature;
   TextLine: TextLineParent;
   TextLineItem: TextLineItem;
   Unit: UnitParent;
@@ -7331,6 +7362,7 @@ export type SessionTaskResolvers<ContextType = Context, ParentType extends Resol
   of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
   startMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   startsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  temperature: Resolver<Maybe<ResolversTypes['Temperature']>, ParentType, ContextType>;
   temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
@@ -7397,6 +7429,7 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   minutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  temperature: Resolver<Maybe<ResolversTypes['Temperature']>, ParentType, ContextType, RequireFields<StepTemperatureArgs, 'unit'>>;
   temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   washMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
@@ -7443,6 +7476,12 @@ export type TaskOrderResolvers<ContextType = Context, ParentType extends Resolve
   before: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type TemperatureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Temperature'] = ResolversParentTypes['Temperature']> = {
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit: Resolver<ResolversTypes['TemperatureUnit'], ParentType, ContextType>;
+  value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type TextLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TextLine'] = ResolversParentTypes['TextLine']> = {
@@ -7775,6 +7814,7 @@ export type Resolvers<ContextType = Context> = {
   Swap: SwapResolvers<ContextType>;
   SwapStep: SwapStepResolvers<ContextType>;
   TaskOrder: TaskOrderResolvers<ContextType>;
+  Temperature: TemperatureResolvers<ContextType>;
   TextLine: TextLineResolvers<ContextType>;
   TextLineItem: TextLineItemResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;

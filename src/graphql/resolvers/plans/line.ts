@@ -1,3 +1,4 @@
+import { temperatureIn } from "../../../exports/words/degree-text.js";
 import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
 import { growthOf, writtenMinutes } from "../../../domain/prep-session/solver/step-growth.js";
 import type { LineResolvers, StepResolvers, SwapResolvers } from "../../generated/resolver-types.js";
@@ -39,6 +40,7 @@ export const stepResolvers: FieldsToResolve<StepResolvers, StepParent> = {
   washMinutes: (step) => step.washMinutes ?? null,
   minutes: writtenMinutes,
   grows: growthOf,
+  temperature: (step, { unit }) => temperatureIn(step, unit === "FAHRENHEIT" ? "F" : "C"),
   heatUpMinutes: (step) => step.heatUpMinutes ?? null,
   chills: (step) => step.chills ?? null,
   drains: (step) => step.drains ?? null,

@@ -71,13 +71,20 @@ export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPla
     cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
     frozen,
     locale: show.locale,
+    degrees: show.degrees,
   }),
   sessions: async ({ scaled, household, rules, frozen, show }, _, { deps }) => {
     const { days } = await inStage(deps, "schedule", () =>
       runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
     );
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
-    return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen, locale: show.locale }));
+    return days.map((each) => ({
+      ...timed(each, scaled, household),
+      cooks,
+      frozen,
+      locale: show.locale,
+      degrees: show.degrees,
+    }));
   },
   allergens: async ({ scaled, household, rules, frozen, show }, _, { deps }) => {
     const stated = await runInSlices(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work));

@@ -1,3 +1,4 @@
+import { temperatureIn } from "../../../exports/words/degree-text.js";
 import { clearingUpMinutes, cooksForADay, sessionLength } from "../../../domain/plan/session/session-length.js";
 import { criticalText } from "../../../exports/sentences/session-text.js";
 import type {
@@ -20,13 +21,13 @@ import { keepable } from "./keepable.js";
 import { componentParent, mealParent } from "../make-parents.js";
 import { wordsFor } from "../../../exports/words/words-for.js";
 
-const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
-  ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
+const tasksOf = ({ session, frozen, degrees }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
+  ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen, degrees }));
 
 export const prepSessionResolvers: FieldsToResolve<PrepSessionResolvers, PrepSessionParent> = {
   day: ({ day }) => day,
   components: ({ components, frozen }) => components.map((each) => ({ ...each, frozen })),
-  tasks: ({ session, frozen }) => session.tasks.map((task) => ({ task, frozen })),
+  tasks: ({ session, frozen, degrees }) => session.tasks.map((task) => ({ task, frozen, degrees })),
   totalMinutes: ({ session }) => session.totalMinutes,
   longerThanPromised: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).promised,
   moreThanADay: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).overDay,
@@ -68,6 +69,7 @@ export const sessionTaskResolvers: FieldsToResolve<SessionTaskResolvers, Session
   appliance: ({ task }) => task.appliance,
   lanes: ({ task }) => task.lanes,
   temperatureC: ({ task }) => task.temperatureC,
+  temperature: ({ task, degrees }) => temperatureIn(task, degrees),
   firstLoad: ({ task }) => task.load?.first ?? null,
   lastLoad: ({ task }) => task.load?.last ?? null,
   loads: ({ task }) => task.load?.of ?? null,
