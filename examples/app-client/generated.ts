@@ -32,10 +32,14 @@ export type EatersInput = {
 
 /** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
 export type HouseholdInput = {
+  /** Allergens that nobody at the table eats: codes, or their names in any language (`milk`, `Sellerie`); a group stands for all its members. Works like a diet: swaps that are known to be without them are taken, and what contains one, may contain traces, or is not known, is a warning. Nothing is said to be free from anything. */
+  readonly avoidAllergens?: ReadonlyArray<string>;
   /** ISO 4217 code to pay in. */
   readonly currency?: string | null | undefined;
   /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets?: ReadonlyArray<string>;
+  /** Foods that nobody at the table likes, by their slugs or names in any language. A swap or a route without them is taken where the writer offers one, optional lines of them are left out; where one stays, a warning names the meals. */
+  readonly dislikes?: ReadonlyArray<string>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for, or are the servings where none are. */
   readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
   /** The reader's own kitchen. Default: the one the plan assumes. */

@@ -32,9 +32,12 @@ worker.addEventListener("fetch", (event) => {
   if (request.method === "GET" && isKept(new URL(request.url))) event.respondWith(fromNetworkFirst(request));
 });
 
-/** Diets tell of somebody's health: other people may use this device. */
+/** By these names an address tells of somebody's health: other people may use this device. */
+const tellsOfHealth = ["diet", "diets", "avoid-allergen", "avoidAllergens", "dislike", "dislikes"];
+
 const isPrivate = ({ headers }: Response, { url }: Request): boolean =>
-  headers.get("cache-control")?.includes("no-store") === true || new URL(url).searchParams.has("diet");
+  headers.get("cache-control")?.includes("no-store") === true ||
+  tellsOfHealth.some((name) => new URL(url).searchParams.has(name));
 
 async function fromNetworkFirst(request: Request): Promise<Response> {
   const kept = await caches.open(shelf);

@@ -1,9 +1,9 @@
 import { regionCode } from "../domain/model/region-codes.js";
 import { zoneOfCity } from "../domain/quantity/naming/zones-of-cities.js";
-import { formFields } from "../exports/page/form/plan-form.js";
+import { formFields, textsOfSeveral } from "../exports/page/form/plan-form.js";
 import { rowNames } from "../exports/page/form/row-fields.js";
 import { longestHouseholdList } from "../services/answers/read-household.js";
-import { sharedQuery } from "../exports/page/ask.js";
+import { isPrivate, sharedQuery } from "../exports/page/ask.js";
 import { queryOf, type Query } from "./parameter.js";
 import { readPlanForm } from "./read-plan-form.js";
 
@@ -11,7 +11,7 @@ import { readPlanForm } from "./read-plan-form.js";
 const mostRows = longestHouseholdList + 1;
 
 /**
- * A form of the pages that was sent in a body. One without diets leads to the address that asks the same; one with diets is answered at once,
+ * A form of the pages that was sent in a body. One without what is private leads to the address that asks the same; one with it is answered at once,
  * and stands in no address, no cache and no history.
  */
 export function readSentForm({ body, url }: { readonly body: unknown; readonly url: string }): {
@@ -19,8 +19,9 @@ export function readSentForm({ body, url }: { readonly body: unknown; readonly u
   readonly address: string | null;
 } {
   const query = queryOfForm(typeof body === "string" ? body : "");
-  if ((query.get(formFields.diets) ?? []).length > 0) return { query, address: null };
-  const asked = sharedQuery(readPlanForm(query).form);
+  const { form } = readPlanForm(query);
+  if (isPrivate(form)) return { query, address: null };
+  const asked = sharedQuery(form);
   const plans = (query.get("plan") ?? []).map((plan) => `plan=${encodeURIComponent(plan)}`).join("&");
   const more = plans === "" ? "" : `${asked === "" ? "?" : "&"}${plans}`;
   return { query, address: (url.split("?")[0] ?? "/") + asked + more };
@@ -39,10 +40,19 @@ function queryOfForm(body: string): Query {
     ...rowsOf(sent, rowNames.onHand).flatMap(([thing, amount]) =>
       thing === "" ? [] : [[formFields.onHand, `${thing}:${amount}`] as const],
     ),
+    ...Object.entries(textsOfSeveral).flatMap(([name, field]) =>
+      sent.getAll(name).flatMap((text) => severalOf(text).map((each) => [formFields[field], each] as const)),
+    ),
     ...eatersOf(sent).map((group) => [formFields.eaters, group] as const),
     ...(zone === null ? [] : [[formFields.zone, zone] as const]),
   ]);
 }
+
+const severalOf = (text: string): readonly string[] =>
+  text
+    .split(/[,;\n]/u, mostRows)
+    .map((each) => each.trim())
+    .filter((each) => each !== "");
 
 const known: ReadonlySet<string> = new Set(Object.values(formFields));
 

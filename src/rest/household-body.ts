@@ -23,6 +23,14 @@ export const householdBody = named(
     currency: text(3, "ISO 4217 code to pay in.").optional(),
     locale: text(60, "BCP 47 tag of the reader's language.").optional(),
     diets: many(text(200, "Code of a diet."), "Diets to keep to. Repeating one changes nothing."),
+    avoidAllergens: many(
+      text(200, "Code of an allergen, or its name in any language; a group stands for all its members."),
+      "Allergens that nobody at the table eats. Works like a diet: swaps that are known to be without them are taken, and what contains one, may contain traces, or is not known, is a warning.",
+    ),
+    dislikes: many(
+      text(200, "A food: its slug, or its name in any language."),
+      "Foods that nobody at the table likes. A swap or a route without them is taken where the writer offers one, optional lines of them are left out; where one stays, a warning names the meals.",
+    ),
     eaters: many(
       z.strictObject({
         count: z.number().int().min(1).max(1_000_000).describe("How many people."),

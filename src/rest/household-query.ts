@@ -25,6 +25,18 @@ const writtenParameters: readonly Parameter[] = [
     example: "gluten-free",
   }),
   inQuery(
+    "avoid-allergen",
+    "An allergen that nobody at the table eats: its code, or its name in any language; a group stands for all its members. Works like a diet: swaps that are known to be without it are taken, and what contains it, may contain traces, or is not known, is a warning. May be repeated.",
+    z.string().max(200),
+    { repeats: true, example: "milk" },
+  ),
+  inQuery(
+    "dislike",
+    "A food that nobody at the table likes: its slug, or its name in any language. A swap or a route without it is taken where the writer offers one, optional lines of it are left out; where it stays, a warning names the meals. May be repeated.",
+    z.string().max(200),
+    { repeats: true, example: "dill" },
+  ),
+  inQuery(
     "eaters",
     "So many people and the share of a serving each eats, if not everybody eats a whole one. May be repeated; the counts add up to the servings, or are the servings where none are asked for.",
     z.string().max(80),
@@ -72,7 +84,13 @@ const writtenParameters: readonly Parameter[] = [
 ];
 
 /** Names of a household in a body, and the parameters that say the same. */
-const namesInBody: Readonly<Record<string, string>> = { diets: "diet", swaps: "swap", onHand: "on-hand" };
+const namesInBody: Readonly<Record<string, string>> = {
+  diets: "diet",
+  avoidAllergens: "avoid-allergen",
+  dislikes: "dislike",
+  swaps: "swap",
+  onHand: "on-hand",
+};
 
 /** Each parameter, and those of another name in bodies by that name too. */
 export const householdParameters: readonly Parameter[] = writtenParameters.flatMap((parameter) => {
@@ -133,6 +151,8 @@ export function readHouseholdQuery(sent: Query): ReadHousehold {
     measures: oneOf<MeasureSystem>("measures", measureSystems),
     locale: one("locale"),
     diets: query.get("diet") ?? [],
+    avoidAllergens: query.get("avoid-allergen") ?? [],
+    dislikes: query.get("dislike") ?? [],
     eaters: eaters.length === 0 ? null : eaters,
     swaps: each("swap", "two slugs with a colon between them, such as bulgur:buckwheat-groats", (value) => {
       const [from, to] = halves(value);

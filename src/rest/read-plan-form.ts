@@ -4,7 +4,14 @@ import { blankForm, formFields, type PlanForm } from "../exports/page/form/plan-
 import { byOneName, readHouseholdQuery } from "./household-query.js";
 import { wholeNumber, type Query } from "./parameter.js";
 
-const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "appliances"]);
+const sets: ReadonlySet<keyof PlanForm> = new Set([
+  "diets",
+  "avoidAllergens",
+  "dislikes",
+  "swaps",
+  "route",
+  "appliances",
+]);
 /** Said twice, they are twice as much. */
 const lists: ReadonlySet<keyof PlanForm> = new Set(["eaters", "onHand"]);
 

@@ -1,3 +1,4 @@
+import { allergenCodes } from "../../src/domain/nutrition/allergen-codes.js";
 import { hostileDocuments } from "../graphql/limits/hostile-documents.js";
 import { around, graphql, listOf, times, type AttackRequest, type Target } from "./attack-request.js";
 
@@ -20,6 +21,15 @@ export function households({ foods, components }: Target): Readonly<Record<strin
   return {
     "the same diet": (size) => ({ diets: listOf(size, () => "gluten-free") }),
     "diets that nobody knows": (size) => ({ diets: listOf(size, (at) => `diet-${String(at)}`) }),
+    "every allergen, and foods that nobody likes": (size) => ({
+      avoidAllergens: listOf(size, (at) => around(allergenCodes, at)),
+      dislikes: listOf(size, (at) => around(foods, at)),
+    }),
+    "allergens and dislikes that nobody knows": (size) => ({
+      avoidAllergens: listOf(size, (at) => `nutz-${String(at)}`),
+      dislikes: listOf(size, (at) => `gurkken tomatten ${"y".repeat(18)} ${String(at)}`),
+      locale: "pl",
+    }),
     swaps: (size) => ({ swaps: listOf(size, swap) }),
     "things on hand": (size) => ({ onHand: listOf(size, food) }),
     "amounts in words": (size) => ({
@@ -53,6 +63,7 @@ export function households({ foods, components }: Target): Readonly<Record<strin
     }),
     "a small kitchen": () => ({ kitchen: { cooks: 1, appliances: [{ appliance: "oven-shelf", count: 1 }] } }),
     everything: (size) => ({
+      ...{ avoidAllergens: listOf(size, (at) => around(allergenCodes, at)), dislikes: foods.slice(0, size) },
       ...{ diets: listOf(size, () => "vegan"), swaps: listOf(size, swap), onHand: listOf(size, food) },
       ...{ locale: "pl", region: "US-CA", currency: "XTS", measures: "US_CUSTOMARY" },
     }),

@@ -30,6 +30,7 @@ function forms({ foods, plans, publisher }: Target): Readonly<Record<string, str
     "200 groups of eaters": `${diet}&servings=200&${rows([people, share], () => ["1", "1/3"])}`,
     "200 swaps and routes": `${diet}&servings=8&routes=LEAST_WORK&${swaps}`,
     "200 diets": `servings=4&${form(listOf(200, (at) => ["diet", `diet-${String(at)}`] as const))}`,
+    "what nobody eats": `servings=4&avoid-allergens-typed=${"milk,".repeat(9_000)}&dislikes-typed=${"z,".repeat(5_000)}`,
     "fifty other plans": `${diet}&servings=40&${others}`,
     "fifty other plans and no diet": `servings=40&${others}`,
     "a city of nowhere": `${diet}&start=2026-03-01T10:00&zone=${"a/".repeat(20_000)}`,

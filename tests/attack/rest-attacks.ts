@@ -92,11 +92,11 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
     const value = encodeURIComponent(run)
       .slice(0, 6_000)
       .replace(/%[^%]?$/, "");
-    return ["on-hand", "eaters", "swap", "appliance", "start", "locale", "region"].map((name) =>
-      get(`${name} of a long run`, `${readsOf(target, 0)}/list?servings=2&${name}=${value}`),
+    return ["on-hand", "avoid-allergen", "dislike", "eaters", "swap", "appliance", "start", "locale", "region"].map(
+      (name) => get(`${name} of a long run`, `${readsOf(target, 0)}/list?servings=2&${name}=${value}`),
     );
   });
-  const many = ["diet", "swap", "on-hand", "appliance", "route", "eaters"].map((name) =>
+  const many = ["diet", "avoid-allergen", "dislike", "swap", "on-hand", "appliance", "route", "eaters"].map((name) =>
     get(`${name} 400 times`, `${readsOf(target, 0)}?servings=2&${times(400, (at) => `${name}=a${String(at)}`, "&")}`),
   );
   const headers = runs.flatMap((run) => {

@@ -18,6 +18,14 @@ const ways: readonly ((of: ReturnType<typeof diceFrom>) => Fault)[] = [
   (of) => ({ part: { locale: of.pick(["!", "x", "en_"]) }, at: ["household.locale"] }),
   (of) => ({ part: { diets: ["vegan", of.pick(["vegn", "glutenfree!", "", "\0"])] }, at: ["household.diets.1"] }),
   (of) => ({
+    part: { avoidAllergens: ["milk", of.pick(["milkk", "nuts", "lactose", "", "\0"])] },
+    at: ["household.avoidAllergens.1"],
+  }),
+  (of) => ({
+    part: { dislikes: ["carrot", of.pick(["carot", "xyzzy", "", "\0"])] },
+    at: ["household.dislikes.1"],
+  }),
+  (of) => ({
     part: {
       eaters: [
         { count: 2, portion: "1" },

@@ -12,6 +12,8 @@ function householdBy(of: Dice): object {
   return {
     ...(of.chance(0.3) ? { region: of.pick(["GB", "US", "AU", "DE"]) } : {}),
     diets: of.chance(0.3) ? ["gluten-free", "vegan"] : [],
+    avoidAllergens: of.chance(0.3) ? ["milk", "Walnüsse", "gluten"].slice(0, whole(of, 1, 3)) : [],
+    dislikes: Array.from({ length: of.chance(0.7) ? 0 : whole(of, 1, 200) }, () => of.pick(foods)),
     onHand: Array.from({ length: many(200) }, () => ({
       food: of.pick(foods),
       amount: String(whole(of, 1, 900)),

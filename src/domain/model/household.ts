@@ -33,6 +33,10 @@ export interface Household {
   /** BCP 47 tag. */
   readonly locale: string | null;
   readonly diets: readonly string[];
+  /** Codes of allergens that nobody at the table eats. */
+  readonly avoidAllergens: readonly string[];
+  /** Slugs of foods that nobody at the table likes: left out where a writer offers a way. */
+  readonly dislikes: readonly string[];
   /** Who eats, as counts and shares of a serving; the counts add up to the servings asked for. null: all eat a whole one. */
   readonly eaters: readonly { readonly count: number; readonly portion: RationalText }[] | null;
   /** Food slugs: wherever a line offers `to` as a swap for `from`, take it. */
@@ -54,6 +58,8 @@ export const noHousehold: Household = {
   currency: null,
   locale: null,
   diets: [],
+  avoidAllergens: [],
+  dislikes: [],
   eaters: null,
   swaps: [],
   routes: { mode: "AS_WRITTEN", byName: [] },

@@ -41,6 +41,9 @@ export const groupMembers = (code: string): readonly string[] =>
   code === "gluten" ? cereals : code === "tree-nut" ? nuts : noMembers;
 const noMembers: readonly string[] = [];
 
+/** A code and, of a group, its members. */
+export const codesUnder = (code: string): readonly string[] => [code, ...groupMembers(code)];
+
 /** The group a code belongs to, or null. */
 export const groupOf = (code: string): "gluten" | "tree-nut" | null => groups.get(code) ?? null;
 

@@ -29,19 +29,27 @@ export interface DietStatement {
 }
 
 /** Whether a food fits a diet: true, false, or null where nobody knows. */
-export type DietJudge = (food: DietFood, diet: string) => boolean | null;
+export interface DietJudge {
+  (food: DietFood, diet: string): boolean | null;
+  /** By which it judges. */
+  readonly rules: readonly DietRule[];
+}
 
 /** Judges by what foods state of themselves, where no rules are at hand. */
-export const asStated: DietJudge = (food, diet) =>
-  strictest(claimsOf(food).map((claims) => statementOf(claims, diet) ?? null));
+export const asStated: DietJudge = Object.assign(
+  (food: DietFood, diet: string): boolean | null =>
+    strictest(claimsOf(food).map((claims) => statementOf(claims, diet) ?? null)),
+  { rules: [] },
+);
 
 /** Judges by the rules of a region; a diet that no rule knows is never known to fit, whatever a food states. */
 export function dietJudge(rules: readonly DietRule[], region: string | null): DietJudge {
   const byCode = new Map(rules.map((rule) => [rule.code, rule]));
-  return (food, diet) => {
+  const judge = (food: DietFood, diet: string): boolean | null => {
     const rule = byCode.get(diet);
     return rule === undefined ? null : fitsDiet(food, rule, region, rules);
   };
+  return Object.assign(judge, { rules });
 }
 
 /**

@@ -45,6 +45,54 @@ export function bundleWithSwaps(bundle: PlanBundle, household: Household, fitsDi
   };
 }
 
+/**
+ * The plan without the optional lines whose food, after swaps, the household does not like, and what was left out of what; the same where
+ * nothing is disliked.
+ */
+export function withoutDisliked(
+  bundle: PlanBundle,
+  household: Household,
+  fitsDiet: DietJudge,
+): { readonly bundle: PlanBundle; readonly leftOut: readonly LeftOut[] } {
+  if (household.dislikes.length === 0) return { bundle, leftOut: [] };
+  const { foods } = lineContext(bundle);
+  const leftOut: LeftOut[] = [];
+  const kept = <Of extends { readonly lines: readonly Line[]; readonly steps: readonly Step[] }>(
+    of: Of,
+    place: Omit<LeftOut, "item">,
+  ): Of => {
+    const gone = of.lines.flatMap((line) => {
+      const item = line.optional ? chooseSwap(line, household, foods, fitsDiet, []).disliked : null;
+      return item === null ? [] : [{ id: line.id, item }];
+    });
+    if (gone.length === 0) return of;
+    leftOut.push(...gone.map(({ item }) => ({ ...place, item })));
+    const isGone = (id: string): boolean => gone.some((each) => each.id === id);
+    return {
+      ...of,
+      lines: of.lines.filter(({ id }) => !isGone(id)),
+      steps: of.steps.map((step) => ({ ...step, lines: step.lines.filter((id) => !isGone(id)) })),
+    };
+  };
+  const meals = bundle.plan.meals.map((meal) => kept(meal, { kind: "MEAL", slug: meal.slug, route: null }));
+  const components = bundle.components.map((component) => ({
+    ...kept(component, { kind: "COMPONENT", slug: component.slug, route: null }),
+    routes: component.routes.map((route) =>
+      kept(route, { kind: "COMPONENT", slug: component.slug, route: route.name }),
+    ),
+  }));
+  if (leftOut.length === 0) return { bundle, leftOut };
+  return { bundle: { ...bundle, plan: { ...bundle.plan, meals }, components }, leftOut };
+}
+
+/** A food that was left out of a meal, or of a component as it is written (`route` null) or by one of its routes. */
+export interface LeftOut {
+  readonly kind: "MEAL" | "COMPONENT";
+  readonly slug: string;
+  readonly route: string | null;
+  readonly item: string;
+}
+
 const byWriter = { kind: "WRITER", title: "The writer's own measure", section: "with the swap" } as const;
 
 const last = <T>(own: readonly SwapOwn[], of: (each: SwapOwn) => T | undefined): T | undefined =>

@@ -98,9 +98,19 @@ function* bestOf(
   return best;
 }
 
+/** How far a plan is from what the household does not eat: allergens it avoids first, those that are known to be there before others, then what it does not like. */
+function unmet({ warnings }: CompiledPlan): Score {
+  const ofAllergens = warnings.flatMap((each) => (each.code === "ALLERGEN_NOT_AVOIDED" ? [each.presence] : []));
+  return [
+    ofAllergens.filter((presence) => presence === "CONTAINS").length,
+    ofAllergens.filter((presence) => presence !== "CONTAINS").length,
+    warnings.reduce((sum, each) => sum + (each.code === "DISLIKE_NOT_AVOIDED" ? each.meals.length : 0), 0),
+  ];
+}
+
 /**
  * The plan with its routes settled: those named by the household, and for the others whichever way scores best over the
- * whole plan (a cheaper tin may make another pot unnecessary). Fails on a route that a component does not have, and with all of
+ * whole plan (a cheaper tin may make another pot unnecessary); before that, whichever way keeps out what the household avoids. Fails on a route that a component does not have, and with all of
  * `checkBundle`.
  *
  * @param scoreOf of one choice, given the compiled plan; null: as written
@@ -116,15 +126,20 @@ export function* chooseRoutesInSlices(
   if (problems.length > 0) return failed(problems);
   const fixed = named(bundle, household);
   if (!fixed.ok) return fixed;
-  const open =
-    scoreOf === null ? [] : bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
   const compile = (routes: ReadonlyMap<string, Route | null>): InSlices<Result<CompiledPlan>> =>
     compilePlanInSlices(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
-  if (open.length === 0 || scoreOf === null) return yield* compile(new Map());
+  const open = bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
+  const avoids = household.avoidAllergens.length > 0 || household.dislikes.length > 0;
+  if (open.length === 0 || (scoreOf === null && !avoids)) return yield* compile(new Map());
+  if (scoreOf === null) {
+    const written = yield* compile(new Map());
+    if (!written.ok || unmet(written.value).every((count) => count === 0)) return written;
+  }
   const best = yield* bestOf(open, function* (routes) {
     yield;
     const plan = yield* compile(routes);
-    return plan.ok ? yield* scoreOf(plan.value) : [Infinity];
+    if (!plan.ok) return [Infinity];
+    return [...(avoids ? unmet(plan.value) : []), ...(scoreOf === null ? [] : yield* scoreOf(plan.value))];
   });
   return yield* compile(best);
 }

@@ -1,11 +1,14 @@
 import type { Food } from "../model/food.js";
 import type { Household } from "../model/household.js";
 import type { Line, Swap } from "../model/line.js";
+import { avoidedIn } from "../nutrition/avoided-allergen.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import type { Path, Warning } from "../problem.js";
 
 interface ChosenSwap {
   readonly swap: Swap | null;
+  /** Slug of the food that is then taken, where the household does not like it and did not ask for it by name. */
+  readonly disliked: string | null;
   readonly warnings: readonly Warning[];
 }
 
@@ -28,7 +31,8 @@ const asked = (line: Line, household: Household): Swap | null => {
 
 /**
  * Which swap a line takes for this household: the one asked for by name, else, where the line's own food is not known to fit
- * every diet, the first that may serve them all. What is not known to fit after that is a warning that names the line: a
+ * every diet and to be without every allergen that is avoided, the first that may serve them all; of these rather one that is liked. A food
+ * that is only disliked stays where no swap serves. What is not known to fit after that is a warning that names the line: a
  * writer's word for a swap is taken, but it does not make an unknown fact a known one.
  */
 export function chooseSwap(
@@ -38,31 +42,43 @@ export function chooseSwap(
   fitsDiet: DietJudge,
   path: Path,
 ): ChosenSwap {
-  if (line.item.kind !== "FOOD") return { swap: null, warnings: [] };
+  if (line.item.kind !== "FOOD") return { swap: null, disliked: null, warnings: [] };
+  const { diets, avoidAllergens, dislikes } = household;
   const own = foods.get(line.item.food);
-  const fits = household.diets.every((diet) => own !== undefined && fitsDiet(own, diet) === true);
-  const serving = (swap: Swap): boolean => household.diets.every((diet) => mayServe(swap, diet, foods, fitsDiet));
-  const swap = asked(line, household) ?? (fits ? null : (line.swaps.find(serving) ?? null));
+  const isWithout = (food: Food | undefined): boolean =>
+    avoidAllergens.every((code) => food !== undefined && avoidedIn(food, code, fitsDiet.rules) === null);
+  const fits = diets.every((diet) => own !== undefined && fitsDiet(own, diet) === true) && isWithout(own);
+  const serving = (swap: Swap): boolean =>
+    diets.every((diet) => mayServe(swap, diet, foods, fitsDiet)) && isWithout(foods.get(swap.food));
+  const isDisliked = (slug: string): boolean => dislikes.includes(slug);
+  const ownSlug = line.item.food;
+  const offeredInstead = (): Swap | null => {
+    if (fits && !isDisliked(ownSlug)) return null;
+    const all = line.swaps.filter(serving);
+    return all.find(({ food }) => !isDisliked(food)) ?? (fits ? null : (all[0] ?? null));
+  };
+  const wished = asked(line, household);
+  const swap = wished ?? offeredInstead();
   const food = swap === null ? own : foods.get(swap.food);
+  const item = food?.slug ?? "";
   // "No swap is offered" is said only where none is.
   const others = line.swaps.flatMap((each) => (each === swap ? [] : [each.food]));
-  const offered = { offered: others };
-  const warnings = household.diets.flatMap((diet): Warning[] => {
+  const offered = (isCertain: boolean) => (isCertain && others.length > 0 ? { offered: others } : {});
+  const ofDiets = diets.flatMap((diet): Warning[] => {
     const known = food === undefined ? null : fitsDiet(food, diet);
-    return known === true
-      ? []
-      : [
-          {
-            code: "DIET_NOT_MET",
-            path,
-            diet,
-            item: food?.slug ?? "",
-            known: known === false,
-            ...(known === false && others.length > 0 ? offered : {}),
-          },
-        ];
+    if (known === true) return [];
+    return [{ code: "DIET_NOT_MET", path, diet, item, known: known === false, ...offered(known === false) }];
   });
-  return { swap, warnings };
+  const ofAllergens = avoidAllergens.flatMap((allergen): Warning[] => {
+    const presence = food === undefined ? "UNKNOWN" : avoidedIn(food, allergen, fitsDiet.rules);
+    if (presence === null) return [];
+    return [{ code: "ALLERGEN_NOT_AVOIDED", path, allergen, item, presence, ...offered(presence === "CONTAINS") }];
+  });
+  return {
+    swap,
+    disliked: wished === null && isDisliked(item) ? item : null,
+    warnings: [...ofDiets, ...ofAllergens],
+  };
 }
 
 /** Swaps a household asked for by name that no line of the plan offers. */

@@ -1,3 +1,4 @@
+import type { Food } from "../model/food.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
@@ -11,6 +12,7 @@ import { mergeCurrentFacts } from "./review/merge-current-facts.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
+import { sharedSlug } from "../shopping/shopped-as.js";
 import { shopInSlices } from "./shop.js";
 import { workOf } from "./session/work-of.js";
 
@@ -41,6 +43,17 @@ function scoreBy(
   };
 }
 
+/** The household with what it does not like as the plan's own foods: its publisher may have a name of its own for the same food. */
+function dislikedHere({ foods }: PlanBundle, household: Household, { canonical }: FoodsToday): Household {
+  if (household.dislikes.length === 0) return household;
+  const disliked = new Set(household.dislikes.map(canonical));
+  const isDisliked = (food: Food): boolean => {
+    const shared = sharedSlug(food);
+    return household.dislikes.includes(food.slug) || (shared !== null && disliked.has(canonical(shared)));
+  };
+  return { ...household, dislikes: foods.filter(isDisliked).map(({ slug }) => slug) };
+}
+
 function* scaleOne(
   { bundle: frozen, servings }: PlanPortion,
   household: Household,
@@ -52,7 +65,8 @@ function* scaleOne(
   if (unfit.length > 0) return failed(unfit);
   const bundle = inLanguage(mergeCurrentFacts(frozen, today), household.locale);
   const score = scoreBy(servings, household, today, left, work);
-  const chosen = yield* chooseRoutesInSlices(bundle, household, score, today.fitsDiet, work);
+  const wishes = dislikedHere(bundle, household, today);
+  const chosen = yield* chooseRoutesInSlices(bundle, wishes, score, today.fitsDiet, work);
   yield;
   return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date, work) : chosen;
 }

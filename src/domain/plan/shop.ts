@@ -29,6 +29,9 @@ const carried: ReadonlySet<WarningCode> = new Set<WarningCode>([
   "PART_NOT_COUNTED",
   "EDIBLE_PORTION_UNKNOWN",
   "DIET_NOT_MET",
+  "ALLERGEN_NOT_AVOIDED",
+  "DISLIKE_NOT_AVOIDED",
+  "DISLIKE_LEFT_OUT",
   "SWAP_NOT_OFFERED",
 ]);
 

@@ -1,11 +1,14 @@
 import { attributes, markup, type Content } from "./markup.js";
 import { formFields, formQuery, type PlanForm } from "./form/plan-form.js";
 
-/** Diets tell of somebody's health, so they are sent in the body of a request and stand in no address. */
-export const isPrivate = ({ diets }: Pick<PlanForm, "diets">): boolean => diets.length > 0;
+const nothingPrivate = { diets: [], avoidAllergens: [], dislikes: [] } as const;
+
+/** What somebody does not eat tells of health, so it is sent in the body of a request and stands in no address. */
+export const isPrivate = (form: Pick<PlanForm, keyof typeof nothingPrivate>): boolean =>
+  (Object.keys(nothingPrivate) as (keyof typeof nothingPrivate)[]).some((field) => form[field].length > 0);
 
 /** What was asked, without what is private: what may stand in an address. */
-export const sharedForm = (form: PlanForm): PlanForm => ({ ...form, diets: [] });
+export const sharedForm = (form: PlanForm): PlanForm => ({ ...form, ...nothingPrivate });
 
 export const sharedQuery = (form: PlanForm): string => formQuery(sharedForm(form));
 

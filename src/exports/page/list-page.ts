@@ -7,7 +7,7 @@ import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { otherFoodLanguage } from "../words/food-words.js";
 import { moneyText } from "../words/money-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
-import { codeName } from "../words/rule-words.js";
+import { wishTexts } from "../words/wish-texts.js";
 import { isPrivate, sharedQuery, wayTo } from "./ask.js";
 import type { PlanForm } from "./form/plan-form.js";
 import { attributes, between, markup, type Content } from "./markup.js";
@@ -34,7 +34,7 @@ interface ListPageInput {
   readonly plans: readonly [ListedPlan, ...ListedPlan[]];
   readonly list: ShoppingList;
   readonly reader: Reader;
-  readonly household: Pick<Household, "diets">;
+  readonly household: Pick<Household, "diets" | "avoidAllergens">;
   /** Foods whose labels are to be read for allergens. */
   readonly labels: ReadonlySet<string>;
   readonly links: PageLinks;
@@ -64,7 +64,7 @@ export function* listPageInSlices(input: ListPageInput): InSlices<string> {
   const facts = [
     ...(atTill === null ? [] : [moneyText(atTill, reader)]),
     ...(several ? [] : [words.people({ count: first.servings })]),
-    ...household.diets.map((diet) => codeName("diets", diet, book.words)),
+    ...wishTexts(household, book.words),
   ];
   const aisles: Content[] = [];
   for (const { title, lines, kind } of aislesOf(list.lines, book.words)) {

@@ -1,9 +1,10 @@
 import type { Warning, WarningCode } from "../../domain/problem.js";
 import { missingWords } from "../words/missing-fact-words.js";
 import { namedWarning, type WarningNames } from "./named-warning.js";
-import { dietHow, dietIn, warningText } from "./warning-text.js";
+import { allergenHow, dietHow, dietIn, warningText } from "./warning-text.js";
 import type { Words } from "../words/words.js";
 import { andList } from "../words/and-list.js";
+import { codeName } from "../words/rule-words.js";
 
 type Of<C extends WarningCode> = Extract<Warning, { readonly code: C }>;
 
@@ -61,6 +62,15 @@ const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
         diet: dietIn(all[0].diet, words),
         things: each(all, ({ item }) => item),
         how: dietHow(all[0]),
+      }),
+  },
+  ALLERGEN_NOT_AVOIDED: {
+    apart: (warning) => `${warning.allergen} ${allergenHow(warning)}`,
+    text: (all, words) =>
+      words.gathered.ALLERGEN_NOT_AVOIDED({
+        allergen: codeName("allergens", all[0].allergen, words),
+        things: each(all, ({ item }) => item),
+        how: allergenHow(all[0]),
       }),
   },
   SWAP_NOT_OFFERED: {

@@ -50,6 +50,17 @@ function warningSentence(warning: Warning, words: Words): string {
         how: dietHow(warning),
       });
     }
+    case "ALLERGEN_NOT_AVOIDED":
+      return say.ALLERGEN_NOT_AVOIDED({
+        item: warning.item,
+        allergen: codeName("allergens", warning.allergen, words),
+        offered: list(warning.offered ?? []),
+        how: allergenHow(warning),
+      });
+    case "DISLIKE_NOT_AVOIDED":
+      return say.DISLIKE_NOT_AVOIDED({ item: warning.item, meals: quotedList(warning.meals, words) });
+    case "DISLIKE_LEFT_OUT":
+      return say.DISLIKE_LEFT_OUT({ item: warning.item, meals: quotedList(warning.meals, words) });
     case "SWAP_NOT_OFFERED":
       return say.SWAP_NOT_OFFERED({ to: warning.to, from: warning.from });
     case "SWAP_NOT_CONVERTIBLE":
@@ -65,7 +76,7 @@ function warningSentence(warning: Warning, words: Words): string {
       return say.PART_TOO_OLD({ part, food, keeps: days(warning.days), meal, day, cutOn });
     }
     case "BUY_LATER": {
-      const meals = list(warning.meals.map((name) => words.quoted({ name })));
+      const meals = quotedList(warning.meals, words);
       return say.BUY_LATER({ food: warning.food, keeps: days(warning.days), meals, day: warning.notBefore });
     }
     case "MEAL_BEFORE_SESSION":
@@ -79,6 +90,9 @@ function warningSentence(warning: Warning, words: Words): string {
   }
 }
 
+const quotedList = (names: readonly string[], words: Words): string =>
+  list(names.map((name) => words.quoted({ name })));
+
 const grams = (value: number): string => `${Math.round(value)} g`;
 
 /** Writers in English know diets by their codes. */
@@ -88,3 +102,13 @@ export const dietIn = (code: string, words: Words): string =>
 /** Nobody knows whether it fits; no swap is offered; none that is was taken. */
 export const dietHow = (warning: Extract<Warning, { code: "DIET_NOT_MET" }>): "unknown" | "none" | "some" =>
   !warning.known ? "unknown" : warning.offered === undefined ? "none" : "some";
+
+/** Nobody knows; there may be traces; no swap is offered; none that is was taken. */
+export const allergenHow = ({
+  presence,
+  offered,
+}: Extract<Warning, { code: "ALLERGEN_NOT_AVOIDED" }>): "unknown" | "may" | "none" | "some" => {
+  if (presence === "UNKNOWN") return "unknown";
+  if (presence === "MAY_CONTAIN") return "may";
+  return offered === undefined ? "none" : "some";
+};

@@ -1529,10 +1529,14 @@ export type FoodPart = {
 
 /** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
 export type HouseholdInput = {
+  /** Allergens that nobody at the table eats: codes, or their names in any language (`milk`, `Sellerie`); a group stands for all its members. Works like a diet: swaps that are known to be without them are taken, and what contains one, may contain traces, or is not known, is a warning. Nothing is said to be free from anything. */
+  readonly avoidAllergens: ReadonlyArray<Scalars['String']['input']>;
   /** ISO 4217 code to pay in. */
   readonly currency?: InputMaybe<Scalars['String']['input']>;
   /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
+  /** Foods that nobody at the table likes, by their slugs or names in any language. A swap or a route without them is taken where the writer offers one, optional lines of them are left out; where one stays, a warning names the meals. */
+  readonly dislikes: ReadonlyArray<Scalars['String']['input']>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for, or are the servings where none are. */
   readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
   /** The reader's own kitchen. Default: the one the plan assumes. */
@@ -5241,10 +5245,16 @@ export type Warning = {
 
 /** Kinds of warning. */
 export type WarningCode =
+  /** A food contains an allergen that the household avoids, may contain it, or nobody knows whether it does. */
+  | 'ALLERGEN_NOT_AVOIDED'
   /** A food does not keep until some of its meals: buy their share on a later trip. */
   | 'BUY_LATER'
   /** A diet is not met, or it is not known whether it is. */
   | 'DIET_NOT_MET'
+  /** A food that the household does not like is optional, and was left out. */
+  | 'DISLIKE_LEFT_OUT'
+  /** A food that the household does not like stays in some meals. */
+  | 'DISLIKE_NOT_AVOIDED'
   /** How much is lost in trimming is not known. */
   | 'EDIBLE_PORTION_UNKNOWN'
   /** It is kept as a class of food that the rules do not know, so the strictest rule of any class was taken. */

@@ -1,7 +1,7 @@
 /** Points of every entry of a household's lists, wherever a plan is computed for it. */
-const pointsOfEntry = { onHand: 0.5, swaps: 0.5, eaters: 0.1, diets: 5 } as const;
+const pointsOfEntry = { onHand: 0.5, swaps: 0.5, eaters: 0.1, diets: 5, avoidAllergens: 5, dislikes: 0.5 } as const;
 
-/** Points of looking for the routes that cost, or work, least. */
+/** Points of looking for the routes that cost, or work, least, or keep out what is avoided. */
 const pointsOfRoutes = 20;
 
 /**
@@ -18,5 +18,8 @@ export function householdCost(household: unknown): number {
   }, 0);
   const { routes } = given;
   const mode = typeof routes === "object" && routes !== null && "mode" in routes ? routes.mode : null;
-  return Math.ceil(entries) + (mode === "CHEAPEST" || mode === "LEAST_WORK" ? pointsOfRoutes : 0);
+  const avoids = isSome(given["avoidAllergens"]) || isSome(given["dislikes"]);
+  return Math.ceil(entries) + (mode === "CHEAPEST" || mode === "LEAST_WORK" || avoids ? pointsOfRoutes : 0);
 }
+
+const isSome = (list: unknown): boolean => Array.isArray(list) && list.length > 0;

@@ -9,6 +9,8 @@ import { addRationals, compareRationals } from "../../domain/quantity/rational.j
 export const mergeDuplicates = (household: Household): Household => ({
   ...household,
   diets: [...new Set(household.diets)],
+  avoidAllergens: [...new Set(household.avoidAllergens)],
+  dislikes: [...new Set(household.dislikes)],
   swaps: oncePer(household.swaps, ({ from, to }) => [from, to]),
   routes: {
     ...household.routes,

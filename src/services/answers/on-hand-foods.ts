@@ -27,7 +27,7 @@ export interface FoodCatalogue {
 }
 
 /**
- * Finds what is on hand by slug, number in the open food table, or name ("Möhren", "chick peas"): first among the foods of the plans, then among all. In
+ * Finds what is on hand, and what is not liked, by slug, number in the open food table, or name ("Möhren", "chick peas"): first among the foods of the plans, then among all. In
  * the reader's language, or else in any. A name of several foods is a question, one of none is refused with the foods near it.
  */
 export async function findOnHandFoods(
@@ -36,12 +36,12 @@ export async function findOnHandFoods(
   catalogue: FoodCatalogue,
   sliced: Sliced,
 ): Promise<OnHandFoods> {
-  const onHand = given.onHand ?? [];
-  if (onHand.length === 0 || onHand.length > longestHouseholdList) return noFoods;
+  const [onHand, dislikes] = [ofSize(given.onHand), ofSize(given.dislikes)];
+  if (onHand.length === 0 && dislikes.length === 0) return noFoods;
   const inPlans = new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)));
   const locale = readLocale(given.locale ?? null, []);
   const language = locale.ok && locale.value !== null ? languageOf(locale.value) : null;
-  const written = [...new Set(onHand.flatMap(({ food }) => food ?? []))];
+  const written = [...new Set([...onHand.flatMap(({ food }) => food ?? []), ...dislikes])];
   const others = written.filter((food) => !inPlans.has(foodSlug(food)));
   const today = new Map<string, Food>();
   const readFoods = async (slugs: readonly string[]): Promise<void> => {
@@ -81,6 +81,10 @@ export async function findOnHandFoods(
   );
   return { slugs, faults, today };
 }
+
+/** A list that is too long is refused, so that nothing is looked up for it. */
+const ofSize = <T>(list: readonly T[] | null | undefined): readonly T[] =>
+  list === null || list === undefined || list.length > longestHouseholdList ? [] : list;
 
 const isSaid = (unit: string | null | undefined): boolean => (unit ?? "").trim() !== "";
 

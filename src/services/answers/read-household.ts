@@ -13,8 +13,9 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/
 import { limits } from "../../domain/engine-limits.js";
 import { checkNumber } from "../../domain/plan/check/check-text.js";
 import { mergeDuplicates } from "./merge-duplicates.js";
+import { readAvoidedAllergen } from "./read-avoided-allergen.js";
 import { readRegion } from "./read-region.js";
-import { noFoods, readOnHand, type GivenOnHand, type OnHandFoods } from "./read-on-hand.js";
+import { foodCalled, noFoods, readOnHand, type GivenOnHand, type OnHandFoods } from "./read-on-hand.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 import { readOrNull } from "../../domain/read-or-null.js";
 
@@ -27,6 +28,8 @@ export interface GivenHousehold {
   readonly currency?: Maybe<string>;
   readonly locale?: Maybe<string>;
   readonly diets?: Maybe<readonly string[]>;
+  readonly avoidAllergens?: Maybe<readonly string[]>;
+  readonly dislikes?: Maybe<readonly string[]>;
   readonly eaters?: Maybe<readonly { readonly count: number; readonly portion: string }[]>;
   readonly swaps?: Maybe<readonly { readonly from: string; readonly to: string }[]>;
   readonly routes?: Maybe<{
@@ -68,7 +71,7 @@ export function readHousehold(
  * Every problem is listed, each with its path under `household`. What is said twice is taken once (`mergeDuplicates`).
  *
  * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
- * @param foods what is on hand, as it was found by name; left out: by slug alone
+ * @param foods what is on hand and what is not liked, as it was found by name; left out: by slug alone
  */
 export function* readHouseholdInSlices(
   given: GivenHousehold,
@@ -78,7 +81,9 @@ export function* readHouseholdInSlices(
   foods: OnHandFoods = noFoods,
 ): InSlices<HouseholdRead> {
   const { problems, note } = gatherProblems();
-  const entries = <Name extends "diets" | "eaters" | "swaps" | "onHand">(name: Name) => {
+  const entries = <Name extends "diets" | "avoidAllergens" | "dislikes" | "eaters" | "swaps" | "onHand">(
+    name: Name,
+  ) => {
     const listed = given[name] ?? [];
     const path = ["household", name];
     return note(isTooLong(listed.length, path)) === null ? [] : (listed as NonNullable<GivenHousehold[Name]>);
@@ -94,6 +99,20 @@ export function* readHouseholdInSlices(
     work.step(read === null ? stepsOfFault : stepsOfEntry);
     yield;
     if (read !== null) keptDiets.push(...read);
+  }
+  const avoidAllergens: string[] = [];
+  for (const [index, allergen] of entries("avoidAllergens").entries()) {
+    const read = note(readAvoidedAllergen(allergen, reader.locale, ["household", "avoidAllergens", index]));
+    work.step(read === null ? stepsOfName : stepsOfEntry);
+    yield;
+    if (read !== null) avoidAllergens.push(...read);
+  }
+  const dislikes: string[] = [];
+  for (const [index, food] of entries("dislikes").entries()) {
+    const read = note(foodCalled(food, ["household", "dislikes", index], foods));
+    work.step(stepsOfEntry);
+    yield;
+    if (read !== null) dislikes.push(read);
   }
   const eaters = entries("eaters").map((each, index) => note(readEaters(each, index)));
   const onHand: OnHand[] = [];
@@ -112,6 +131,8 @@ export function* readHouseholdInSlices(
     measures: given.measures ?? null,
     ...reader,
     diets: keptDiets,
+    avoidAllergens,
+    dislikes,
     // Without one of them nobody knows how many eat.
     eaters: given.eaters && !eaters.includes(null) ? eaters.filter((each) => each !== null) : null,
     swaps: entries("swaps").map(({ from, to }) => ({ from: foodSlug(from), to: foodSlug(to) })),
@@ -134,6 +155,8 @@ const isReadAtOnce = ({ food, unit }: GivenOnHand, read: unknown, { faults }: On
 const stepsOfWords = 20;
 /** Of one that is wrong: the codes near it are looked for. */
 const stepsOfFault = 80;
+/** The same of names in all languages. */
+const stepsOfName = 300;
 
 const isTooLong = (size: number, path: Path): Result<true> =>
   size > longestHouseholdList

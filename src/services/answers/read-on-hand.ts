@@ -22,7 +22,7 @@ export interface GivenOnHand {
   readonly asOtherForm?: Maybe<boolean>;
 }
 
-/** What the foods are that a reader has on hand. */
+/** What the foods are that a reader has on hand, or does not like. */
 export interface OnHandFoods {
   /** Slug by what was written. What is a slug already is not among them. */
   readonly slugs: ReadonlyMap<string, string>;
@@ -33,6 +33,12 @@ export interface OnHandFoods {
 }
 
 export const noFoods: OnHandFoods = { slugs: new Map(), faults: new Map(), today: new Map() };
+
+/** The slug of a food by its slug, number or name. */
+export function foodCalled(food: string, path: Path, { faults, slugs }: OnHandFoods): Result<string> {
+  const fault = faults.get(food);
+  return fault === undefined ? ok(slugs.get(food) ?? foodSlug(food)) : failed([fault(path)]);
+}
 
 interface OnHandContext {
   /** BCP 47 tag of the reader. */
@@ -53,10 +59,10 @@ export function readOnHand(given: GivenOnHand, path: Path, context: OnHandContex
     const got = food === null ? "neither" : "both";
     return failed([{ code: "BAD_SHAPE", path, expected: "`food` or `component`", got }]);
   }
-  const fault = food === null ? undefined : context.foods.faults.get(food);
-  const slug = food === null ? null : (context.foods.slugs.get(food) ?? foodSlug(food));
+  const called = food === null ? ok(null) : foodCalled(food, [...path, "food"], context.foods);
   // Of what food it is decides what a word for an amount means.
-  if (fault !== undefined) return failed([fault([...path, "food"])]);
+  if (!called.ok) return called;
+  const slug = called.value;
   const thing = slug === null ? componentThing(component ?? "", context) : foodThing(slug, context);
   const amount = readAmount(given, thing, path, context);
   if (!amount.ok) return amount;

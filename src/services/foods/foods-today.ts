@@ -63,7 +63,11 @@ export async function foodsToday(
 ): Promise<FoodsToday> {
   const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
   const slugs = [
-    ...new Set([...bundles.flatMap(({ foods }) => foods.flatMap((food) => sharedSlug(food) ?? [])), ...onHand]),
+    ...new Set([
+      ...bundles.flatMap(({ foods }) => foods.flatMap((food) => sharedSlug(food) ?? [])),
+      ...onHand,
+      ...household.dislikes,
+    ]),
   ];
   const same = new Map<string, string>();
   (await readSynonyms(slugs)).forEach((other, at) => {

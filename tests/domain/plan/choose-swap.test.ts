@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { AllergenPresence } from "../../../src/domain/model/food.js";
 import type { Line } from "../../../src/domain/model/line.js";
 import { asStated } from "../../../src/domain/nutrition/diets.js";
 import { chooseSwap, swapsNotOffered } from "../../../src/domain/plan/choose-swap.js";
@@ -18,6 +19,51 @@ const chosen = (from: Line, wishes: Parameters<typeof household>[0]) => {
   return { taken: taken?.food ?? null, warnings };
 };
 const bulgur = line("200 g", "bulgur", { swaps: [swap("buckwheat"), swap("millet", "1", ["gluten-free"])] });
+
+describe("choosing a swap for a household that avoids an allergen or does not like a food", () => {
+  const said = (presence: AllergenPresence) => ({ allergens: [{ code: "milk", presence, source: invented }] });
+  const known = new Map(
+    [
+      food("butter", said("CONTAINS")),
+      food("oil", said("DOES_NOT_CONTAIN")),
+      food("lard", said("DOES_NOT_CONTAIN")),
+      food("spread", {}),
+      food("margarine", said("MAY_CONTAIN")),
+    ].map((each) => [each.slug, each]),
+  );
+  const taken = (own: string, swaps: readonly string[], wishes: Parameters<typeof household>[0]) => {
+    const written = line("20 g", own, { swaps: swaps.map((each) => swap(each)) });
+    const { swap: found, disliked, warnings } = chooseSwap(written, household(wishes), known, asStated, path);
+    return [found?.food ?? null, disliked, warnings.map((each) => ("presence" in each ? each.presence : each.code))];
+  };
+  const path = ["meals", "m", "lines", "l1"];
+  const noMilk = { avoidAllergens: ["milk"] };
+
+  it("takes only what is known to be without it: neither what nobody knows nor what may hold traces", () => {
+    expect(taken("butter", ["spread", "margarine", "oil"], noMilk)).toEqual(["oil", null, []]);
+    expect(taken("butter", ["spread", "margarine"], noMilk)).toEqual([null, null, ["CONTAINS"]]);
+    expect(taken("spread", ["oil"], noMilk)).toEqual(["oil", null, []]);
+    expect(taken("spread", [], noMilk)).toEqual([null, null, ["UNKNOWN"]]);
+    expect(taken("margarine", [], noMilk)).toEqual([null, null, ["MAY_CONTAIN"]]);
+    expect(taken("oil", ["butter"], noMilk)).toEqual([null, null, []]);
+  });
+
+  it("warns of a swap that is asked for by name and contains it", () => {
+    expect(taken("oil", ["butter"], { ...noMilk, swaps: [{ from: "oil", to: "butter" }] })).toEqual([
+      "butter",
+      null,
+      ["CONTAINS"],
+    ]);
+  });
+
+  it("puts what must not be eaten before what is not liked", () => {
+    expect(taken("butter", ["oil", "lard"], { ...noMilk, dislikes: ["oil"] })).toEqual(["lard", null, []]);
+    expect(taken("butter", ["oil"], { ...noMilk, dislikes: ["oil"] })).toEqual(["oil", "oil", []]);
+    expect(taken("oil", ["butter"], { ...noMilk, dislikes: ["oil"] })).toEqual([null, "oil", []]);
+    expect(taken("oil", ["butter"], { dislikes: ["oil"] })).toEqual(["butter", null, []]);
+    expect(taken("oil", [], { dislikes: ["oil"] })).toEqual([null, "oil", []]);
+  });
+});
 
 describe("choosing a swap", () => {
   it("leaves a line alone when nobody wishes anything", () => {

@@ -45,6 +45,25 @@ describe("what a reader should mind", () => {
     ]);
   });
 
+  it("gathers foods with an allergen by how sure that is, and says of what is not known that it is not", () => {
+    const milk = { code: "ALLERGEN_NOT_AVOIDED", path, allergen: "milk" } as const;
+    const warnings: readonly Warning[] = [
+      { ...milk, item: "butter", presence: "CONTAINS" },
+      { ...milk, item: "feta", presence: "CONTAINS" },
+      { ...milk, item: "oats", presence: "MAY_CONTAIN" },
+      { ...milk, item: "stock", presence: "UNKNOWN" },
+      { ...milk, allergen: "tree-nut", item: "pesto", presence: "CONTAINS", offered: ["herbs"] },
+      { code: "DISLIKE_NOT_AVOIDED", path, item: "kale", meals: ["soup", "stew"] },
+    ];
+    expect(warningLines(warnings, names, words)).toEqual([
+      "Contains milk, and no swap is offered: the butter, the feta.",
+      "May contain traces (milk): the oats.",
+      "Not known whether it contains this (milk): the stock. Check the labels.",
+      "Contains tree nut, and no swap that is offered was taken: the pesto.",
+      '"the kale" stays in "meal soup", "meal stew": no swap that suits you is offered.',
+    ]);
+  });
+
   it("never says a path or a code", () => {
     const warnings: readonly Warning[] = [
       { code: "REGION_NOT_GIVEN", path, used: "GB" },

@@ -77,6 +77,8 @@ describeOnBothDatabases("wrong households", (open) => {
   const asAddress = (household: Readonly<Record<string, unknown>>): string => {
     const given = household as unknown as Readonly<Record<string, string>> & {
       readonly diets?: readonly string[];
+      readonly avoidAllergens?: readonly string[];
+      readonly dislikes?: readonly string[];
       readonly eaters?: readonly { readonly count: number; readonly portion: string }[];
       readonly swaps?: readonly { readonly from: string; readonly to: string }[];
       readonly onHand?: readonly { readonly food?: string; readonly amount: string; readonly unit: string }[];
@@ -89,6 +91,8 @@ describeOnBothDatabases("wrong households", (open) => {
     const query = new URLSearchParams({ servings: "2" });
     for (const name of ["region", "currency", "locale"]) if (given[name]) query.set(name, given[name]);
     for (const diet of given.diets ?? []) query.append("diet", diet);
+    for (const allergen of given.avoidAllergens ?? []) query.append("avoid-allergen", allergen);
+    for (const food of given.dislikes ?? []) query.append("dislike", food);
     for (const { count, portion } of given.eaters ?? []) query.append("eaters", `${count}x${portion}`);
     for (const { from, to } of given.swaps ?? []) query.append("swap", `${from}:${to}`);
     for (const { food = "", amount, unit } of given.onHand ?? []) query.append("on-hand", `${food}:${amount} ${unit}`);

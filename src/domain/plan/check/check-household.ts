@@ -76,6 +76,8 @@ export function checkHousehold(servings: number | null, household: Household): r
     ...checkCount(household.onHand.length, mostEntries, "things on hand", [...path, "onHand"]),
     ...checkCount(household.swaps.length, mostEntries, "swaps", [...path, "swaps"]),
     ...checkCount(household.diets.length, mostEntries, "diets", [...path, "diets"]),
+    ...checkCount(household.avoidAllergens.length, mostEntries, "allergens", [...path, "avoidAllergens"]),
+    ...checkCount(household.dislikes.length, mostEntries, "dislikes", [...path, "dislikes"]),
     ...checkCount(household.routes.byName.length, mostEntries, "routes", [...path, "routes"]),
     ...checkCount(household.eaters?.length ?? 0, mostEntries, "eaters", [...path, "eaters"]),
     ...household.onHand

@@ -14,7 +14,8 @@ import { checkBundleInSlices } from "../check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "../choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
-import { bundleWithSwaps } from "../apply-swap.js";
+import { bundleWithSwaps, withoutDisliked } from "../apply-swap.js";
+import { dislikeWarnings, type Staying } from "./disliked-foods.js";
 import { lineContext } from "./line-context.js";
 
 /** For each component of the bundle, by slug, the route to take instead of making it as written. */
@@ -23,17 +24,21 @@ export type RouteChoice = ReadonlyMap<string, Route>;
 interface Lines {
   readonly lines: readonly CompiledLine[];
   readonly warnings: readonly Warning[];
+  /** Foods that are not liked and stay. */
+  readonly disliked: readonly string[];
 }
 
 /** What a household's wishes change about a compiled plan; two households with equal keys share it. */
 const choiceKey = (routes: RouteChoice, household: Household): string =>
-  routes.size === 0 && household.diets.length === 0 && household.swaps.length === 0
+  routes.size === 0 && wishesOf(household).every((wishes) => wishes.length === 0)
     ? ""
     : JSON.stringify([
         [...routes].map(([component, route]) => [component, route.name]).toSorted(),
-        household.diets,
-        household.swaps,
+        ...wishesOf(household),
       ]);
+
+const wishesOf = ({ diets, avoidAllergens, dislikes, swaps }: Household) =>
+  [diets, avoidAllergens, dislikes, swaps] as const;
 
 /** Ways one bundle may be asked for that are kept compiled, whoever judges; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
@@ -67,12 +72,12 @@ export function* compilePlanInSlices(
 }
 
 /** Each line is read once, and held against each wish of the household. */
-const stepsOf = ({ plan, components }: PlanBundle, { diets, swaps }: Household): number =>
+const stepsOf = ({ plan, components }: PlanBundle, { diets, avoidAllergens, dislikes, swaps }: Household): number =>
   [...plan.meals, ...components, ...components.flatMap((each) => each.routes)].reduce(
     (sum, { lines }) => sum + lines.length,
     1,
   ) *
-  (3 + diets.length / 2 + swaps.length / 20);
+  (3 + (diets.length + avoidAllergens.length) / 2 + (dislikes.length + swaps.length) / 20);
 
 /** Lines that are compiled in one turn. */
 const linesInTurn = 100;
@@ -86,12 +91,13 @@ function* compile(
   const problems = yield* checkBundleInSlices(written);
   if (problems.length > 0) return failed(problems);
   yield;
-  const bundle = bundleWithSwaps(written, household, fitsDiet);
+  const { bundle, leftOut } = withoutDisliked(bundleWithSwaps(written, household, fitsDiet), household, fitsDiet);
   const context = lineContext(bundle);
   const faults: Problem[] = [];
   const linesOf = function* (lines: readonly Line[], path: Path): InSlices<Lines> {
     const done: CompiledLine[] = [];
     const warnings: Warning[] = [];
+    const disliked: string[] = [];
     for (const [index, line] of lines.entries()) {
       if (index % linesInTurn === 0) yield;
       const at = [...path, "lines", line.id];
@@ -99,15 +105,18 @@ function* compile(
       const result = compileLine(line, chosen.swap, at, context);
       if (result.ok) done.push(result.value.line);
       else faults.push(...result.problems);
+      if (chosen.disliked !== null) disliked.push(chosen.disliked);
       warnings.push(...chosen.warnings, ...(result.ok ? result.value.warnings : []));
     }
-    return { lines: done, warnings };
+    return { lines: done, warnings, disliked };
   };
   const warnings: Warning[] = [];
+  const staying: Staying[] = [];
   const meals: CompiledMeal[] = [];
   for (const meal of bundle.plan.meals) {
-    const { lines, warnings: found } = yield* linesOf(meal.lines, ["meals", meal.slug]);
+    const { lines, warnings: found, disliked } = yield* linesOf(meal.lines, ["meals", meal.slug]);
     warnings.push(...found);
+    staying.push(...disliked.map((item) => ({ component: null, meal: meal.slug, item })));
     meals.push({ meal, lines, takes: lines.filter(({ component }) => component >= 0) });
   }
   const made = bundle.components.map((component) => routed(component, routes.get(component.slug)?.name ?? null));
@@ -119,7 +128,8 @@ function* compile(
   const unreached = new Set(graph.unreached);
   const components: CompiledComponent[] = [];
   for (const { component, route, lines: own, path } of made) {
-    const { lines, warnings: found } = yield* linesOf(own, path);
+    const { lines, warnings: found, disliked } = yield* linesOf(own, path);
+    staying.push(...disliked.map((item) => ({ component: components.length, meal: null, item })));
     if (!unreached.has(component.slug)) warnings.push(...found);
     const base = toBase(component.yield.amount, component, null);
     if (!base.ok) throw new TypeError(`the yield of ${component.slug} was checked and is not convertible`);
@@ -140,7 +150,11 @@ function* compile(
     meals,
     components,
     makeOrder,
-    warnings: [...warnings, ...swapsNotOffered(allLines, household)],
+    warnings: [
+      ...warnings,
+      ...dislikeWarnings(staying, leftOut, { meals, components }),
+      ...swapsNotOffered(allLines, household),
+    ],
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Food } from "../../model/food.js";
-import { allergenCodes, groupMembers } from "../../nutrition/allergen-codes.js";
+import { allergenCodes, codesUnder } from "../../nutrition/allergen-codes.js";
 import { allergenFinding, type AllergenFinding } from "../../nutrition/allergen-finding.js";
 import type { AllergenStatement } from "../../nutrition/allergens.js";
 import type { DietRule } from "../../nutrition/allergen-rules.js";
@@ -39,15 +39,8 @@ export function listedAllergens(
 const plainEntry = (code: string) => ({
   code,
   name: code,
-  includes: [code, ...groupMembers(code)],
+  includes: codesUnder(code),
   threshold: null,
   exempt: null,
   source: { kind: "COMMON_PRACTICE", title: "", section: null } as const,
 });
-
-/**
- * Whether a plan is listed as one without an allergen: everybody vouches that no ingredient has it, and nobody says that there may be traces.
- * Of traces hardly any food says anything, so that they are shown with the plan where they are not known.
- */
-export const isListedFree = ({ presence, traces }: Pick<ListedAllergen, "presence" | "traces">): boolean =>
-  presence === "DOES_NOT_CONTAIN" && traces !== "MAY_CONTAIN";

@@ -10,6 +10,8 @@ export type FormFaults = ReadonlyMap<keyof PlanForm | "form", readonly string[]>
 const fieldOf: ReadonlyMap<string, keyof PlanForm> = new Map([
   ...(Object.entries(formFields) as [keyof PlanForm, string][]).map(([field, name]) => [name, field] as const),
   ["diets", "diets"],
+  ["avoidAllergens", "avoidAllergens"],
+  ["dislikes", "dislikes"],
   ["swaps", "swaps"],
   ["onHand", "onHand"],
   ["appliances", "appliances"],

@@ -1,7 +1,7 @@
 import { attributes, markup, type Content, type Html } from "../markup.js";
 import type { Choice } from "./form-choices.js";
 import type { FormFaults } from "./form-faults.js";
-import { formFields, type PlanForm } from "./plan-form.js";
+import { formFields, textsOfSeveral, type PlanForm } from "./plan-form.js";
 
 type Field = keyof PlanForm;
 
@@ -34,6 +34,21 @@ export function textField(
 ): Content {
   return markup`<div class="field"><label for="${idOf(field)}">${label}</label>
 <input${attributes({ id: idOf(field), name: formFields[field], value: form[field], ...more })}${marked(field, faults)}>
+${faultMarkup(field, faults)}</div>`;
+}
+
+/** One text for a field that holds several, with commas between them. */
+export function severalField(
+  name: keyof typeof textsOfSeveral,
+  label: string,
+  form: PlanForm,
+  faults: FormFaults,
+  placeholder: string,
+): Content {
+  const field = textsOfSeveral[name];
+  const value = form[field].join(", ");
+  return markup`<div class="field"><label for="${idOf(field)}">${label}</label>
+<input${attributes({ id: idOf(field), name, value, placeholder, autocomplete: "off", size: 28 })}${marked(field, faults)}>
 ${faultMarkup(field, faults)}</div>`;
 }
 

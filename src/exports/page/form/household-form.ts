@@ -7,7 +7,7 @@ import { countryName } from "../country-name.js";
 import { attributes, markup, type Content } from "../markup.js";
 import { codeName } from "../../words/rule-words.js";
 import type { FormChoices } from "./form-choices.js";
-import { choiceField, faultMarkup, selectField, strayFields, textField } from "./form-fields.js";
+import { choiceField, faultMarkup, selectField, severalField, strayFields, textField } from "./form-fields.js";
 import type { FormFaults } from "./form-faults.js";
 import { formFields, type PlanForm } from "./plan-form.js";
 import { eatersRows, onHandRows } from "./row-fields.js";
@@ -24,7 +24,7 @@ export interface FormInput {
 
 /**
  * A reader's side of a plan, as a form that asks again for the same page. What was typed stays, right or wrong. It is sent in a body: what
- * may be seen comes back as an address, diets do not.
+ * may be seen comes back as an address, what somebody does not eat does not.
  */
 export function householdForm(input: FormInput): Content {
   const { plan, action, form, faults, book } = input;
@@ -106,6 +106,9 @@ function dietFields({ form, choices, faults, book }: FormInput): Content {
     choices.diets.map(({ value }) => value),
     words.notOffered,
   )}
+<div class="fields">
+${severalField("avoid-allergens-typed", words.avoidField, form, faults, words.avoidExample)}
+${severalField("dislikes-typed", words.dislikesField, form, faults, words.dislikesExample)}</div>
 <p class="hint">${words.dietsPrivate} <a href="/privacy">${words.howItIsKept}</a></p></fieldset>`;
 }
 

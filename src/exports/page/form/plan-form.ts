@@ -8,6 +8,10 @@ export interface PlanForm {
   readonly locale: string;
   /** Codes. */
   readonly diets: readonly string[];
+  /** Codes, or names in any language. */
+  readonly avoidAllergens: readonly string[];
+  /** Slugs of foods, or names in any language. */
+  readonly dislikes: readonly string[];
   /** `2x1/2`: so many people, and the share of a serving each eats. */
   readonly eaters: readonly string[];
   /** `from:to`, slugs of foods. */
@@ -34,6 +38,8 @@ export const blankForm: PlanForm = {
   measures: "",
   locale: "",
   diets: [],
+  avoidAllergens: [],
+  dislikes: [],
   eaters: [],
   swaps: [],
   routes: "",
@@ -54,6 +60,8 @@ export const formFields = {
   measures: "measures",
   locale: "locale",
   diets: "diet",
+  avoidAllergens: "avoid-allergen",
+  dislikes: "dislike",
   eaters: "eaters",
   swaps: "swap",
   routes: "routes",
@@ -64,6 +72,12 @@ export const formFields = {
   cooks: "cooks",
   appliances: "appliance",
 } as const satisfies Record<keyof PlanForm, string>;
+
+/** Fields of one text that holds several, with commas between them, and which of the form they are. */
+export const textsOfSeveral = {
+  "avoid-allergens-typed": "avoidAllergens",
+  "dislikes-typed": "dislikes",
+} as const satisfies Readonly<Record<string, keyof PlanForm>>;
 
 /** `?servings=6&diet=vegan`, or nothing for a blank form: one spelling for one question. */
 export function formQuery(form: PlanForm): string {

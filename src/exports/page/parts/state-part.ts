@@ -5,7 +5,7 @@ import { dateOfDay, dayText, wallClock } from "../dates.js";
 import { householdForm, type FormInput } from "../form/household-form.js";
 import { attributes, between, markup, type Content } from "../markup.js";
 import type { NameBook } from "../../words/name-book.js";
-import { codeName } from "../../words/rule-words.js";
+import { wishTexts } from "../../words/wish-texts.js";
 import { foodMarkup } from "../names-markup.js";
 import { saidWith } from "../said-with.js";
 import { inWritersLanguage } from "../writers-language.js";
@@ -36,7 +36,7 @@ function stateText({ scaled, household }: PlanAnswer, book: NameBook): string {
   const time = wallClock(0, session, book);
   return [
     words.people({ count: scaled.servings }),
-    ...household.diets.map((diet) => codeName("diets", diet, book.words)),
+    ...wishTexts(household, book.words),
     region === undefined
       ? words.strictestRules
       : region.owner === "READER"

@@ -5,7 +5,8 @@ import type { AllergenStatement } from "../../../domain/nutrition/allergens.js";
 import { foodsEaten } from "../../../domain/plan/contents/foods-eaten.js";
 import { dietFact, freeFact, regionalLabels } from "../../../domain/plan/listing/fact-labels.js";
 import { factRegions, ownRegion } from "../../../domain/plan/listing/fact-regions.js";
-import { isListedFree, listedAllergens } from "../../../domain/plan/listing/listed-allergens.js";
+import { isWithout } from "../../../domain/nutrition/allergen-presence.js";
+import { listedAllergens } from "../../../domain/plan/listing/listed-allergens.js";
 import type { ListedFacts } from "../../../domain/plan/listing/listed-facts.js";
 import type { RuleSet } from "../../../domain/plan/compile/rule-set.js";
 import type { ScaledPlan } from "../../../domain/plan/scaled.js";
@@ -42,7 +43,7 @@ export function* listedContents(
   yield;
   const allergens = listedAllergens(foodsEaten(scaled.compiled).plan, statements, rules.allergens.diets);
   for (const each of allergens)
-    if (isListedFree(each))
+    if (isWithout(each))
       for (const region of each.regions ?? regions) holding.push({ fact: freeFact(each.code), region });
   return { labels: regionalLabels(holding, regions), allergens };
 }

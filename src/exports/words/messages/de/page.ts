@@ -69,6 +69,7 @@ export const page: Translation<typeof english> = {
   starts: "Beginn: {when}",
   countryRules: "Regeln für {country}",
   strictestRules: "strengste Regeln",
+  avoids: "meidet: {things}",
   atHome: "{count, plural, one {# Lebensmittel im Haus} other {# Lebensmittel im Haus}}",
   aboutThisPlan: "Über diesen Plan",
   lookAgain: "Bitte noch einmal ansehen",

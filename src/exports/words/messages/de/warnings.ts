@@ -28,6 +28,11 @@ export const warnings: Translation<typeof english> = {
       "Ihr Vorrat an „{item}“ ist über sein Datum hinaus ({date}), wenn {meals} gegessen {count, plural, one {wird} other {werden}}, und wurde dafür nicht gezählt.",
     DIET_NOT_MET:
       "{how, select, unknown {Ob „{item}“ zur Ernährungsweise „{diet}“ passt, ist nicht bekannt. Etikett prüfen.} none {„{item}“ passt nicht zur Ernährungsweise „{diet}“, und es ist kein Ersatz angegeben.} other {„{item}“ passt nicht zur Ernährungsweise „{diet}“, und von den möglichen Ersatzzutaten ({offered}) wurde keine genommen.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {Ob „{item}“ das enthält, ist nicht bekannt: {allergen}. Etikett prüfen.} may {„{item}“ kann Spuren enthalten: {allergen}.} none {„{item}“ enthält: {allergen}. Es ist kein Ersatz angegeben.} other {„{item}“ enthält: {allergen}. Von den möglichen Ersatzzutaten ({offered}) wurde keine genommen.}}",
+    DISLIKE_NOT_AVOIDED: "„{item}“ bleibt in {meals}: Es ist kein Ersatz angegeben, der für Sie passt.",
+    DISLIKE_LEFT_OUT:
+      "„{item}“ muss in {meals} nicht sein und wurde weggelassen. Die Schritte nennen es vielleicht noch.",
     SWAP_NOT_OFFERED: "Keine Zeile sieht „{to}“ statt „{from}“ vor, deshalb wurde nichts getauscht.",
     SWAP_NOT_CONVERTIBLE:
       "„{to}“ konnte „{from}“ nicht ersetzen, weil {missing} nicht bekannt ist. Die Zeile bleibt, wie sie ist.",
@@ -56,6 +61,8 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_NEEDED: "Vorrätig, aber hier nicht nötig: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {Ob „{diet}“ zutrifft, ist nicht bekannt: {things}. Etiketten prüfen.} none {Nicht „{diet}“, und kein Ersatz ist angegeben: {things}.} other {Nicht „{diet}“, und keine der möglichen Ersatzzutaten wurde genommen: {things}.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {Ob das enthalten ist, ist nicht bekannt ({allergen}): {things}. Etiketten prüfen.} may {Kann Spuren enthalten ({allergen}): {things}.} none {Enthält {allergen}, und kein Ersatz ist angegeben: {things}.} other {Enthält {allergen}, und keine der möglichen Ersatzzutaten wurde genommen: {things}.}}",
     SWAP_NOT_OFFERED: "Nicht getauscht, weil keine Zeile es vorsieht: {things}.",
     MADE_IN_TWO_PLANS: "In mehr als einem Plan zubereitet, jeweils getrennt: {things}.",
     LEFT_OVER: "Übrig: {things}.",

@@ -84,6 +84,7 @@ export const page = {
   starts: message("starts {when}", { when: "Sun, 1 Mar, 14:00" }),
   countryRules: message("rules of {country}", { country: "UK" }),
   strictestRules: "strictest rules",
+  avoids: message("avoids: {things}", { things: "milk, egg" }),
   atHome: message("{count, plural, one {# thing at home} other {# things at home}}", { count: 2 }),
   aboutThisPlan: "About this plan",
   lookAgain: "Please look again",

@@ -52,6 +52,24 @@ export const warnings = {
       '{how, select, unknown {Whether "{item}" fits the diet "{diet}" is not known. Check the label.} none {"{item}" does not fit the diet "{diet}", and no swap for it is offered.} other {"{item}" does not fit the diet "{diet}", and of the swaps that are offered ({offered}) none was taken.}}',
       { item: "butter", diet: "vegan", offered: "olive oil", how: "some" as "unknown" | "none" | "some" },
     ),
+    /** `how`: nobody knows, there may be traces, no swap is offered, none that is offered was taken. */
+    ALLERGEN_NOT_AVOIDED: message(
+      '{how, select, unknown {Whether "{item}" contains this is not known: {allergen}. Check the label.} may {"{item}" may contain traces: {allergen}.} none {"{item}" contains {allergen}, and no swap for it is offered.} other {"{item}" contains {allergen}, and of the swaps that are offered ({offered}) none was taken.}}',
+      {
+        item: "butter",
+        allergen: "milk",
+        offered: "olive oil",
+        how: "some" as "unknown" | "may" | "none" | "some",
+      },
+    ),
+    DISLIKE_NOT_AVOIDED: message('"{item}" stays in {meals}: no swap that suits you is offered.', {
+      item: "coriander",
+      meals: '"Barley soup"',
+    }),
+    DISLIKE_LEFT_OUT: message('"{item}" is optional in {meals} and was left out. The steps may still mention it.', {
+      item: "coriander",
+      meals: '"Barley soup"',
+    }),
     SWAP_NOT_OFFERED: message('No line offers "{to}" in place of "{from}", so nothing was swapped.', {
       to: "tahini",
       from: "butter",
@@ -114,6 +132,10 @@ export const warnings = {
     DIET_NOT_MET: message(
       "{how, select, unknown {Not known to be {diet}: {things}. Check the labels.} none {Not {diet}, and no swap is offered: {things}.} other {Not {diet}, and no swap that is offered was taken: {things}.}}",
       { diet: "vegan", things: "butter, egg", how: "some" as "unknown" | "none" | "some" },
+    ),
+    ALLERGEN_NOT_AVOIDED: message(
+      "{how, select, unknown {Not known whether it contains this ({allergen}): {things}. Check the labels.} may {May contain traces ({allergen}): {things}.} none {Contains {allergen}, and no swap is offered: {things}.} other {Contains {allergen}, and no swap that is offered was taken: {things}.}}",
+      { allergen: "milk", things: "butter, cheese", how: "some" as "unknown" | "may" | "none" | "some" },
     ),
     SWAP_NOT_OFFERED: message("Not swapped, because no line offers it: {things}.", {
       things: "tahini in place of butter",

@@ -69,6 +69,7 @@ export const page: Translation<typeof english> = {
   starts: "empieza: {when}",
   countryRules: "normas: {country}",
   strictestRules: "normas más estrictas",
+  avoids: "evita: {things}",
   atHome: "{count, plural, one {# cosa en casa} many {# cosas en casa} other {# cosas en casa}}",
   aboutThisPlan: "Sobre este plan",
   lookAgain: "Revíselo, por favor",

@@ -27,6 +27,10 @@ export const warnings: Translation<typeof english> = {
       "Lo que tiene de «{item}» habrá pasado su fecha ({date}) {count, plural, one {en esta comida} many {en estas comidas} other {en estas comidas}} y no se ha contado ahí: {meals}.",
     DIET_NOT_MET:
       "{how, select, unknown {No se sabe si «{item}» es apto para la dieta «{diet}». Lea la etiqueta.} none {«{item}» no es apto para la dieta «{diet}», y no se ofrece ningún sustituto.} other {«{item}» no es apto para la dieta «{diet}», y no se ha elegido ninguno de los sustitutos que se ofrecen ({offered}).}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {No se sabe si «{item}» lo contiene: {allergen}. Lea la etiqueta.} may {«{item}» puede contener trazas: {allergen}.} none {«{item}» contiene: {allergen}. No se ofrece ningún sustituto.} other {«{item}» contiene: {allergen}. No se ha elegido ninguno de los sustitutos que se ofrecen ({offered}).}}",
+    DISLIKE_NOT_AVOIDED: "«{item}» sigue en {meals}: no se ofrece ningún sustituto que le convenga.",
+    DISLIKE_LEFT_OUT: "«{item}» es opcional en {meals} y se ha dejado fuera. Puede que los pasos aún lo mencionen.",
     SWAP_NOT_OFFERED: "Ninguna línea ofrece «{to}» en lugar de «{from}», así que no se ha cambiado nada.",
     SWAP_NOT_CONVERTIBLE:
       "«{to}» no ha podido sustituir a «{from}», porque no se conoce {missing}. La línea queda como está.",
@@ -55,6 +59,8 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_NEEDED: "Ya en casa y no necesario aquí: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {No se sabe si es apto para la dieta «{diet}»: {things}. Lea las etiquetas.} none {No apto para la dieta «{diet}», y no se ofrece ningún sustituto: {things}.} other {No apto para la dieta «{diet}», y no se ha elegido ningún sustituto de los que se ofrecen: {things}.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {No se sabe si lo contiene ({allergen}): {things}. Lea las etiquetas.} may {Puede contener trazas ({allergen}): {things}.} none {Contiene el alérgeno ({allergen}), y no se ofrece ningún sustituto: {things}.} other {Contiene el alérgeno ({allergen}), y no se ha elegido ningún sustituto de los que se ofrecen: {things}.}}",
     SWAP_NOT_OFFERED: "No cambiado, porque ninguna línea lo ofrece: {things}.",
     MADE_IN_TWO_PLANS: "Se prepara en más de un plan, por separado en cada uno: {things}.",
     LEFT_OVER: "Sobra: {things}.",

@@ -69,6 +69,7 @@ export const page: Translation<typeof english> = {
   starts: "début : {when}",
   countryRules: "règles : {country}",
   strictestRules: "règles les plus strictes",
+  avoids: "à éviter : {things}",
   atHome: "{count, plural, one {# aliment à la maison} many {# aliments à la maison} other {# aliments à la maison}}",
   aboutThisPlan: "À propos de ce plan",
   lookAgain: "À revoir",

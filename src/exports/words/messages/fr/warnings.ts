@@ -28,6 +28,11 @@ export const warnings: Translation<typeof english> = {
       "Ce que vous avez de « {item} » aura dépassé sa date ({date}) {count, plural, one {au moment de ce repas} many {au moment de ces repas} other {au moment de ces repas}} et n’y a pas été compté : {meals}.",
     DIET_NOT_MET:
       "{how, select, unknown {On ne sait pas si « {item} » convient au régime « {diet} ». Lire l’étiquette.} none {« {item} » ne convient pas au régime « {diet} », et aucun remplacement n’est proposé.} other {« {item} » ne convient pas au régime « {diet} », et aucun des remplacements proposés ({offered}) n’a été pris.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {On ne sait pas si « {item} » en contient : {allergen}. Lire l’étiquette.} may {« {item} » peut contenir des traces : {allergen}.} none {« {item} » contient : {allergen}. Aucun remplacement n’est proposé.} other {« {item} » contient : {allergen}. Aucun des remplacements proposés ({offered}) n’a été pris.}}",
+    DISLIKE_NOT_AVOIDED: "« {item} » reste dans {meals} : aucun remplacement qui vous convienne n’est proposé.",
+    DISLIKE_LEFT_OUT:
+      "« {item} » est facultatif dans {meals} et a été retiré. Les étapes le mentionnent peut-être encore.",
     SWAP_NOT_OFFERED: "Aucune ligne ne propose « {to} » à la place de « {from} » : rien n’a été remplacé.",
     SWAP_NOT_CONVERTIBLE:
       "« {to} » n’a pas pu remplacer « {from} », car on ne connaît pas {missing}. La ligne reste telle quelle.",
@@ -56,6 +61,8 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_NEEDED: "Déjà à la maison, pas nécessaire ici : {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {On ne sait pas si cela convient au régime « {diet} » : {things}. Lire les étiquettes.} none {Ne convient pas au régime « {diet} », aucun remplacement proposé : {things}.} other {Ne convient pas au régime « {diet} », aucun remplacement proposé n’a été pris : {things}.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {On ne sait pas s’il y en a ({allergen}) : {things}. Lire les étiquettes.} may {Traces possibles ({allergen}) : {things}.} none {Allergène présent ({allergen}), aucun remplacement proposé : {things}.} other {Allergène présent ({allergen}), aucun remplacement proposé n’a été pris : {things}.}}",
     SWAP_NOT_OFFERED: "Non remplacé, car aucune ligne ne le propose : {things}.",
     MADE_IN_TWO_PLANS: "Préparé dans plusieurs plans, séparément dans chacun : {things}.",
     LEFT_OVER: "Restes : {things}.",

@@ -69,6 +69,7 @@ export const page: Translation<typeof english> = {
   starts: "początek: {when}",
   countryRules: "zasady: {country}",
   strictestRules: "najsurowsze zasady",
+  avoids: "unika: {things}",
   atHome: "{count, plural, one {# rzecz w domu} few {# rzeczy w domu} many {# rzeczy w domu} other {# rzeczy w domu}}",
   aboutThisPlan: "O tym planie",
   lookAgain: "Sprawdź jeszcze raz",

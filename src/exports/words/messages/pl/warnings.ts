@@ -27,6 +27,11 @@ export const warnings: Translation<typeof english> = {
       "Zapas „{item}” będzie po terminie ({date}), gdy {count, plural, one {przyjdzie pora na ten posiłek} few {przyjdzie pora na te posiłki} many {przyjdzie pora na te posiłki} other {przyjdzie pora na te posiłki}}, i tam go nie policzono: {meals}.",
     DIET_NOT_MET:
       "{how, select, unknown {Nie wiadomo, czy „{item}” pasuje do diety „{diet}”. Sprawdź etykietę.} none {„{item}” nie pasuje do diety „{diet}”, a plan nie podaje zamiennika.} other {„{item}” nie pasuje do diety „{diet}”, a nie wybrano żadnego z podanych zamienników ({offered}).}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {Nie wiadomo, czy „{item}” zawiera ten alergen: {allergen}. Sprawdź etykietę.} may {„{item}” może zawierać śladowe ilości: {allergen}.} none {„{item}” zawiera: {allergen}. Plan nie podaje zamiennika.} other {„{item}” zawiera: {allergen}. Nie wybrano żadnego z podanych zamienników ({offered}).}}",
+    DISLIKE_NOT_AVOIDED: "„{item}” zostaje (posiłki: {meals}): plan nie podaje odpowiedniego zamiennika.",
+    DISLIKE_LEFT_OUT:
+      "„{item}” nie jest konieczne (posiłki: {meals}), więc zostało pominięte. Kroki mogą nadal je wymieniać.",
     SWAP_NOT_OFFERED: "Żaden wiersz nie przewiduje „{to}” zamiast „{from}”, dlatego niczego nie zamieniono.",
     SWAP_NOT_CONVERTIBLE: "„{to}” nie może zastąpić „{from}”, bo brakuje danych: {missing}. Wiersz zostaje bez zmian.",
     MADE_IN_TWO_PLANS: "„{component}” powstaje w więcej niż jednym planie ({plans}), w każdym osobno.",
@@ -54,6 +59,8 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_NEEDED: "Jest w domu, tu niepotrzebne: {things}.",
     DIET_NOT_MET:
       "{how, select, unknown {Nie wiadomo, czy pasuje do diety „{diet}”: {things}. Sprawdź etykiety.} none {Nie pasuje do diety „{diet}”, brak zamiennika: {things}.} other {Nie pasuje do diety „{diet}”, a nie wybrano żadnego z zamienników: {things}.}}",
+    ALLERGEN_NOT_AVOIDED:
+      "{how, select, unknown {Nie wiadomo, czy zawiera ten alergen ({allergen}): {things}. Sprawdź etykiety.} may {Może zawierać śladowe ilości ({allergen}): {things}.} none {Zawiera ten alergen ({allergen}), brak zamiennika: {things}.} other {Zawiera ten alergen ({allergen}), a nie wybrano żadnego z zamienników: {things}.}}",
     SWAP_NOT_OFFERED: "Nie zamieniono, bo żaden wiersz tego nie przewiduje: {things}.",
     MADE_IN_TWO_PLANS: "Powstaje w więcej niż jednym planie, w każdym osobno: {things}.",
     LEFT_OVER: "Zostaje: {things}.",
