@@ -43,7 +43,7 @@ export type {
 export type { ScheduledChange, ScheduledState, ScheduledTime } from "../persistence/plans/scheduled-change-data.js";
 export type { PreviewLink } from "../persistence/plans/preview-link-data.js";
 export type { DraftKind } from "../domain/problem.js";
-export type { FactFilter, PlanOrder, StoredFacts } from "../persistence/plans/plan-facts-data.js";
+export type { FactFilter, FactSourceNow, PlanOrder, StoredFacts } from "../persistence/plans/plan-facts-data.js";
 export type { Page, PageRequest } from "../persistence/sql/page.js";
 
 export type {

@@ -4,6 +4,7 @@ import type { AroundJob } from "../observe/observer.js";
 import type { Job } from "../../jobs/jobs.js";
 import type { Sql } from "../../persistence/sql/plain-sql.js";
 import type { Deps, Log } from "../../services/deps.js";
+import { asJob } from "../../services/time-slices.js";
 
 interface JobQueueOptions {
   readonly sql: Sql;
@@ -47,7 +48,8 @@ export async function startJobQueue({
     await makeQueue(boss, job);
     await boss.schedule(job.name, job.cron, {}, { tz: zone });
     await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
-      const outcome = await (aroundJob === undefined ? job.run(deps) : aroundJob(job.name, () => job.run(deps)));
+      const run = (): Promise<object> => job.run(asJob(deps));
+      const outcome = await (aroundJob === undefined ? run() : aroundJob(job.name, run));
       log.info({ job: job.name, outcome }, "job done");
     });
   }

@@ -7,6 +7,8 @@ import type { Deps, Log } from "../../../src/services/deps.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { verifyRevisions } from "../../../src/services/plans/verify-revisions.js";
+import { noteFactSources } from "../../../src/services/plans/listing/work-out-due-facts.js";
+import { openTimeSlicer } from "../../../src/services/time-slices.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
 
@@ -80,6 +82,17 @@ describeOnBothDatabases("nightly jobs", (open) => {
     );
   });
 
+  it("yield to requests while they compute", async () => {
+    let pauses = 0;
+    const watched: Deps = {
+      ...deps,
+      work: { steps: 0, step: () => undefined, hold: () => undefined, pause: () => ((pauses += 1), null) },
+    };
+    await noteFactSources(watched);
+    // A pause at least for each food.
+    expect(pauses).toBeGreaterThan(demo.foods.length);
+  });
+
   it("take no job whose kind they do not know", async () => {
     await expect(queue.enqueue("nothing")).rejects.toThrow("there is no job nothing");
   });
@@ -109,6 +122,20 @@ describeOnServer("the job queues of several instances", (open) => {
   const until = async (reached: () => boolean): Promise<void> => {
     while (!reached()) await wait(20);
   };
+
+  it("give each job tools that yield to requests", async () => {
+    const { data, sql } = await open();
+    const slicer = openTimeSlicer(() => 0);
+    const clock = (): Date => new Date("2026-03-01T09:00:00Z");
+    const deps: Deps = { data, clock, log: silent, knownRules: new Map(), slicer };
+    const given: Deps[] = [];
+    const job: Job = { ...quick(() => undefined), run: (tools) => Promise.resolve({ told: given.push(tools) }) };
+    const queue = await startJobQueue({ sql, zone: "UTC", jobs: [job], deps, log: silent });
+    await queue.enqueue(job.name);
+    await until(() => given.length > 0);
+    await queue.close();
+    expect(given[0]?.work).toBeDefined();
+  });
 
   it.each([
     ["was done", (): void => undefined, "completed"],

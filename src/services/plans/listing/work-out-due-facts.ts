@@ -1,6 +1,7 @@
 import { checksumOf } from "../../../persistence/sql/canonical-json.js";
-import type { Deps } from "../../deps.js";
+import type { Deps, FactSourceNow } from "../../deps.js";
 import { rulesToday } from "../../rules/find-rules.js";
+import { yieldToOthers } from "../../time-slices.js";
 import { foodsWithSynonyms } from "./foods-with-synonyms.js";
 import { rulesInForce } from "./known-by.js";
 import { saveFacts } from "./save-facts.js";
@@ -58,10 +59,10 @@ export async function noteFactSources(deps: Deps): Promise<WorkedOut & { readonl
 
 /** All that is known of some foods today, and of those that they are shopped as. */
 async function noteFoods(deps: Deps, slugs: readonly string[]): Promise<number> {
-  const foods = await foodsWithSynonyms(deps, slugs);
-  return deps.data.planFacts.noteSources(
-    foods.map(({ slug, food, other, otherFood }) => ({
-      ...{ kind: "FOOD", name: slug, checksum: checksumOf([food, other, otherFood]) },
-    })),
-  );
+  const sources: FactSourceNow[] = [];
+  for (const { slug, food, other, otherFood } of await foodsWithSynonyms(deps, slugs)) {
+    await yieldToOthers(deps);
+    sources.push({ kind: "FOOD", name: slug, checksum: checksumOf([food, other, otherFood]) });
+  }
+  return deps.data.planFacts.noteSources(sources);
 }
