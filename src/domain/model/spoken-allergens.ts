@@ -32,14 +32,16 @@ export const spokenAllergens: Readonly<Record<string, string>> = {
     nuez: "tree-nut",
   },
   ...{ nueces: "tree-nut", pistachos: "pistachio", anacardos: "cashew", crustaceo: "crustacean", molusco: "mollusc" },
-  ...{ altramuces: "lupin", jajka: "egg", jajko: "egg", ryba: "fish", orzech: "tree-nut", migdal: "almond" },
-  ...{ skorupiak: "crustacean", mieczak: "mollusc", orzeszek: "tree-nut" },
+  ...{ altramuces: "lupin", jajka: "egg", jajko: "egg", ryba: "fish", migdal: "almond" },
+  ...{ skorupiak: "crustacean", mieczak: "mollusc" },
 };
 
 /** Words that may mean several: they are refused, and these are offered. */
 export const spokenOfSeveral: Readonly<Record<string, readonly string[]>> = {
   ...{ nut: ["tree-nut", "peanut"], nuts: ["tree-nut", "peanut"], nuss: ["tree-nut", "peanut"] },
   ...{ nusse: ["tree-nut", "peanut"], "frutos secos": ["tree-nut", "peanut"] },
+  // "Orzechy" is what the law calls tree nuts; these are as often peanuts.
+  ...{ orzech: ["tree-nut", "peanut"], orzeszek: ["tree-nut", "peanut"], orzeszki: ["tree-nut", "peanut"] },
   ...{ shellfish: ["crustacean", "mollusc"], seafood: ["fish", "crustacean", "mollusc"] },
   ...{ meeresfruchte: ["crustacean", "mollusc"], "fruits de mer": ["crustacean", "mollusc"] },
   ...{

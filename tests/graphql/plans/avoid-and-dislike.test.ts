@@ -179,6 +179,7 @@ describeOnBothDatabases("what a household avoids and does not like", (open) => {
     [{ avoidAllergens: ["milk", "selery"] }, "UNKNOWN_CODE", "household.avoidAllergens.1", "celery"],
     [{ avoidAllergens: ["Selerie"], locale: "de" }, "UNKNOWN_CODE", "household.avoidAllergens.0", "Sellerie"],
     [{ avoidAllergens: ["nuts"] }, "UNKNOWN_CODE", "household.avoidAllergens.0", "peanut"],
+    [{ avoidAllergens: ["orzeszki"], locale: "pl" }, "UNKNOWN_CODE", "household.avoidAllergens.0", "orzeszki ziemne"],
     [{ avoidAllergens: ["Meeresfrüchte"], locale: "de" }, "UNKNOWN_CODE", "household.avoidAllergens.0", "Weichtiere"],
     [{ avoidAllergens: ["\0"] }, "UNKNOWN_CODE", "household.avoidAllergens.0", ""],
     [{ avoidAllergens: ["constructor"] }, "UNKNOWN_CODE", "household.avoidAllergens.0", ""],
