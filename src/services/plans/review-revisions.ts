@@ -75,7 +75,8 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
     after = ids.length < pageSize ? null : (ids.at(-1) ?? null);
   } while (after !== null);
   log.info({ reviewed, changed, lessSafe, failed: failed.length }, "published plans reviewed");
-  return { reviewed, changed, lessSafe, lessSafePlans, failed };
+  // Pages come in the order of ids, which says nothing to anybody.
+  return { reviewed, changed, lessSafe, lessSafePlans: lessSafePlans.toSorted(), failed };
 }
 
 async function review(
