@@ -37,9 +37,10 @@ export const appliances = [
   "baking-tray",
 ] as const;
 
-/** Names of one device: who has no oven has no shelf in it. */
-const oneDevice: readonly (readonly string[])[] = [["oven", "oven-shelf"]];
+const ovens: readonly string[] = ["oven", "oven-shelf"];
 
-/** An appliance by all its names. */
-export const namesOfAppliance = (code: string): readonly string[] =>
-  oneDevice.find((names) => names.includes(code)) ?? [code];
+/** Whether it has to be hot before something goes in. */
+export const isOven = (appliance: string | null): boolean => appliance !== null && ovens.includes(appliance);
+
+/** An appliance by all its names: who has no oven has no shelf in it. */
+export const namesOfAppliance = (code: string): readonly string[] => (isOven(code) ? ovens : [code]);

@@ -1,3 +1,4 @@
+import { isOven } from "../model/appliances.js";
 import type { Step } from "../model/component.js";
 
 /** Words in appliance codes that mean heat. */
@@ -5,10 +6,6 @@ const hotWords =
   /(^|-)(oven|hob|stove|cooktop|ring|burner|grill|broiler|griddle|cooker|steamer|fryer|microwave|kettle|toaster)(-|$)/;
 /** Hotter than this is cooked; colder only kept warm or lukewarm (USDA FSIS, Danger Zone: 140 F, 60 C). */
 const leastCookingC = 60;
-
-/** Appliance codes that have to be hot before something goes in. */
-const ovens: ReadonlySet<string> = new Set(["oven", "oven-shelf"]);
-export const isOven = (appliance: string | null): boolean => appliance !== null && ovens.has(appliance);
 
 /** On or in something hot, watched or not. */
 export const heats = ({ appliance, temperatureC }: Pick<Step, "appliance" | "temperatureC">): boolean =>

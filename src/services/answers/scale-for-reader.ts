@@ -18,7 +18,7 @@ import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
-import { holdPlans, runInSlices } from "../time-slices.js";
+import { runInSlices } from "../time-slices.js";
 import { inStage } from "../answer-stage.js";
 
 /** A household, and for how many; `servings` null: `askedServings`. */
@@ -78,7 +78,6 @@ export async function scaleForReader(
   const read = await readAskedHousehold(deps, { bundle, servings }, asked.household);
   if (!read.ok) return read;
   const { household, rules, today } = read.value;
-  holdPlans(deps, [bundle]);
   const scaled = await inStage(deps, "scale", () =>
     runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
   );

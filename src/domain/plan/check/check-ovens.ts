@@ -1,6 +1,7 @@
 import type { Step } from "../../model/component.js";
 import type { Path } from "../../problem.js";
-import { isOven, isPreheating, stepsBefore } from "../../prep-session/heating.js";
+import { isOven } from "../../model/appliances.js";
+import { isPreheating, stepsBefore } from "../../prep-session/heating.js";
 import type { Finding } from "./finding.js";
 
 /**

@@ -1,7 +1,8 @@
 import { ceilForgiving } from "../../component/batch.js";
 import type { BatchRule, Step } from "../../model/component.js";
 import { growthOf } from "../../prep-session/solver/step-growth.js";
-import { isCooking, isOven, stepsBefore } from "../../prep-session/heating.js";
+import { isOven } from "../../model/appliances.js";
+import { isCooking, stepsBefore } from "../../prep-session/heating.js";
 import type { SessionStep } from "../../prep-session/session.js";
 import { toNumber } from "../../quantity/rational.js";
 import { batchGrowth, mealGrowth } from "../demand.js";
