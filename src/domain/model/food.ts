@@ -8,6 +8,8 @@ export interface FoodName {
   readonly region: string | null;
   readonly one: string;
   readonly many: string;
+  /** What numbers of the CLDR category "many" take, where that is another form than `many`: Polish 2 jabłka, but 5 jabłek. */
+  readonly counted?: string;
   /** Other words for exactly the same food, singular and plural. */
   readonly also: readonly string[];
 }

@@ -1,5 +1,5 @@
 import type { MeasureSystem, UnitRef } from "../model/amount.js";
-import type { OwnMeasure } from "../model/food.js";
+import type { SaidMeasure } from "./piece-words.js";
 import { fractionText } from "./fraction-text.js";
 import type { ReaderLocale } from "./reader-locale.js";
 import { roundOn, type Rounded } from "./round.js";
@@ -72,7 +72,7 @@ const tinyText = ({ style, unit }: Scale, value: number, reader: TextReader): En
 const endText = (
   { scale, rounded, tiny }: Shown,
   value: number,
-  own: readonly OwnMeasure[],
+  own: readonly SaidMeasure[],
   reader: TextReader,
 ): EndText => {
   if (tiny) return tinyText(scale, value, reader);
@@ -88,7 +88,7 @@ const endText = (
   return { number, unit, counted, rest: `${scale.joiner}${written} ${name}` };
 };
 
-const withUnit = (end: EndText, own: readonly OwnMeasure[], reader: TextReader, bare: boolean): string =>
+const withUnit = (end: EndText, own: readonly SaidMeasure[], reader: TextReader, bare: boolean): string =>
   bare ? end.number : `${end.number} ${unitName(end.unit, end.counted, own, reader)}${end.rest}`;
 
 /**
@@ -100,7 +100,7 @@ export const amountText = (
   from: Shown,
   low: number,
   high: number,
-  own: readonly OwnMeasure[],
+  own: readonly SaidMeasure[],
   reader: TextReader,
   bare: boolean,
 ): string => {

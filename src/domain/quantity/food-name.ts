@@ -89,9 +89,17 @@ const addWords = (index: Map<string, string[]>, name: string): void => {
   }
 };
 
-const spellingsOf = (one: string, many: string, also: readonly string[]): readonly string[] => {
-  const spellings = one === many ? [one] : [one, many];
-  for (const other of also) if (!spellings.includes(other)) spellings.push(other);
+/** The forms of a name, then the other words. */
+export const wordsOfName = ({ one, many, counted, also }: FoodName): readonly string[] =>
+  counted === undefined ? [one, many, ...also] : [one, many, counted, ...also];
+
+/** The form of more than one that a shown number takes, by the number's CLDR category: Polish 2 jabłka, 5 jabłek. */
+export const severalForm = ({ many, counted = many }: Pick<FoodName, "many" | "counted">, category: string): string =>
+  category === "many" ? counted : many;
+
+const spellingsOf = (name: FoodName): readonly string[] => {
+  const spellings: string[] = [];
+  for (const word of wordsOfName(name)) if (!spellings.includes(word)) spellings.push(word);
   return spellings;
 };
 
@@ -124,11 +132,12 @@ const indexOf = memoizeInSlices(function* (foods: readonly NamedFood[], work: Wo
     const { slug } = food;
     const layer = layerOf(food);
     const isDryGoods = shelvesOfDryGoods.has(food.aisle ?? "");
-    for (const { language, region, one, many, also } of food.names) {
+    for (const name of food.names) {
+      const { language, region } = name;
       if (language !== anyLanguage) languages.add(language);
       const byKey = ofLanguage(keys, language);
       const byState = ofLanguage(states, language);
-      for (const text of spellingsOf(one, many, also)) {
+      for (const text of spellingsOf(name)) {
         const entry: NameEntry = { slug, language, region, text, layer, isDryGoods };
         const { plain, key, state } = keysOf(text, language);
         if (add(exact, plain, entry)) addWords(words, plain);

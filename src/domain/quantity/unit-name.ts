@@ -1,7 +1,8 @@
 import type { MeasureSystem, UnitRef } from "../model/amount.js";
-import type { OwnMeasure } from "../model/food.js";
 import type { ReaderLocale } from "./reader-locale.js";
+import { severalForm } from "./food-name.js";
 import { countWords } from "./parse/words/count-words.js";
+import type { SaidMeasure } from "./piece-words.js";
 import { ownMeasureName, standardUnit } from "./unit.js";
 import { genericUnits, type GenericUnit } from "./units/generic-units.js";
 import { measureNames, systemNames, unitNames, vesselName, type NameForms } from "./units/unit-names.js";
@@ -51,7 +52,7 @@ const standardName = (id: UnitRef, shown: ShownNumber, measures: MeasureSystem, 
 export const unitName = (
   ref: UnitRef,
   shown: ShownNumber,
-  own: readonly OwnMeasure[],
+  own: readonly SaidMeasure[],
   reader: { readonly measures: MeasureSystem; readonly locale: ReaderLocale },
 ): string => {
   const name = ownMeasureName(ref) ?? (ref === "piece" ? "piece" : null);
@@ -61,8 +62,9 @@ export const unitName = (
   const { one, many } = measure;
   const known = reader.locale.language === "en" ? undefined : measureNames.get(one);
   if (known !== undefined) return pick(known[reader.locale.language], shown, reader.locale);
-  if (category(shown, reader.locale) === "one") return one;
-  return one === many ? (englishPlural(one) ?? many) : many;
+  const plural = category(shown, reader.locale);
+  if (plural === "one") return one;
+  return one === many ? (englishPlural(one) ?? many) : severalForm(measure, plural);
 };
 
 /** Of a usual measure whose writer named only one of it: 2 cans. null: no word that is known. */

@@ -2,6 +2,7 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-wo
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { KeepingClass } from "../model/keeping.js";
+import { wordsOfName } from "../quantity/food-name.js";
 import { regionCovers } from "../model/region.js";
 import type { Source } from "../model/source.js";
 import type { Subject } from "./guidance.js";
@@ -170,7 +171,7 @@ const plainWords = oncePlain<readonly string[]>((words) => words, starred);
 
 const plainNames = oncePlain<CautionedThing["foods"][number]>(({ slug, names }) => [
   slug,
-  ...names.flatMap(({ one, many, also }) => [one, many, ...also]),
+  ...names.flatMap(wordsOfName),
 ]);
 
 const plainStep = oncePlain<CautionedThing["steps"][number]>(({ text, said = text, appliance }) => [

@@ -23,6 +23,9 @@ export const frozenFoodSchema = named(
         region: text("ISO 3166 code, if it is called so only there.", 10).nullable(),
         one: text("The singular."),
         many: text("The plural."),
+        counted: text(
+          'What numbers of the CLDR category "many" take, where that is another form than the plural: Polish 2 jabłka, 5 jabłek. If absent, the plural.',
+        ).optional(),
         also: texts("Other words for exactly the same food."),
       }),
       "Its names; the first is the fallback.",

@@ -6,7 +6,7 @@ import type { Words } from "./words.js";
 type NamedFood = Pick<Food, "slug" | "names">;
 
 /** What a reader calls a food: the name of the locale's region, else of its language, else English, else the food's first. */
-export const foodWords = (food: NamedFood, locale: string): Pick<FoodName, "one" | "many"> =>
+export const foodWords = (food: NamedFood, locale: string): Pick<FoodName, "one" | "many" | "counted"> =>
   nameFor(food, locale) ?? { one: food.slug, many: food.slug };
 
 /** BCP 47 tag of the language of that name, where the fixed words are in another; null: it is theirs, a slug, or the same in every language. */

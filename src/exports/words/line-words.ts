@@ -1,9 +1,10 @@
 import type { ScaledLine } from "../../domain/plan/scaled.js";
 import { compileFacts, type MeasureFacts } from "../../domain/quantity/convert.js";
 import type { PresentedAmount } from "../../domain/quantity/format.js";
+import { severalForm } from "../../domain/quantity/food-name.js";
 import { isNamedAfterFood } from "../../domain/quantity/piece-words.js";
 import { standardUnit } from "../../domain/quantity/unit.js";
-import { languageOf } from "../../domain/quantity/reader-locale.js";
+import { languageOf, readerLocale } from "../../domain/quantity/reader-locale.js";
 import { foodWords } from "./food-words.js";
 import { noFacts, type NameBook } from "./name-book.js";
 import { partName, partText } from "./part-words.js";
@@ -55,7 +56,8 @@ const withEach = ({ amount, name }: Pick<LineWords, "amount" | "name">, each: st
 
 function named(scaled: ScaledLine, shown: PresentedAmount | null, book: NameBook): Pick<LineWords, "amount" | "name"> {
   const { item } = scaled;
-  const { one, many } = namesOf(scaled, book);
+  const forms = namesOf(scaled, book);
+  const { one, many } = forms;
   if (item.kind === "FOOD" && item.part !== null)
     return { amount: null, name: partNamed(scaled, item.part, shown, book) };
   if (shown === null) return { amount: null, name: many };
@@ -65,7 +67,7 @@ function named(scaled: ScaledLine, shown: PresentedAmount | null, book: NameBook
     return { amount: shown.text, name: isSeveralByWeight(shown, facts, book) ? many : one };
   }
   if (isNamedAfterFood(facts)) return { amount: shown.text, name: null };
-  return { amount: shown.text, name: isSeveral(shown) && !hasPieceWord(facts) ? many : one };
+  return { amount: shown.text, name: hasPieceWord(facts) ? one : nameAfter(shown, forms, book) };
 }
 
 /** Languages in which a weight of several pieces takes the plural: "700 g Tomaten", "300 g Kürbis". */
@@ -78,6 +80,14 @@ const isSeveralByWeight = (shown: PresentedAmount, facts: MeasureFacts, { reader
 };
 
 const isSeveral = ({ upTo, rounded }: PresentedAmount): boolean => upTo !== null || rounded > 1;
+
+/** The name of what is counted, as the number before it asks for. */
+const nameAfter = (shown: PresentedAmount, forms: NameForms, { reader }: NameBook): string => {
+  const category = readerLocale(reader.locale).plural(shown.upTo ?? shown.rounded);
+  // Nothing, too, is counted as many in Polish: 0 jabłek.
+  const several = isSeveral(shown) || (category === "many" && forms.counted !== undefined);
+  return several ? severalForm(forms, category) : forms.one;
+};
 
 const hasPieceWord = ({ measures }: MeasureFacts): boolean => measures.some(({ name }) => name === "piece");
 
@@ -92,7 +102,9 @@ function partNamed(scaled: ScaledLine, part: string, shown: PresentedAmount | nu
   return partText({ food: one, part, amount: shown.text, pieces }, language);
 }
 
-function namesOf({ item }: ScaledLine, book: NameBook): { readonly one: string; readonly many: string } {
+type NameForms = ReturnType<typeof foodWords>;
+
+function namesOf({ item }: ScaledLine, book: NameBook): NameForms {
   if (item.kind === "COMPONENT") {
     const title = book.component(item.component);
     return { one: title, many: title };

@@ -1487,6 +1487,8 @@ export type FoodName = {
   readonly __typename?: 'FoodName';
   /** Other words for exactly the same food. */
   readonly also: ReadonlyArray<Scalars['String']['output']>;
+  /** What numbers of the CLDR category "many" take, where that is another form than the plural: Polish 2 jabłka, 5 jabłek. If null, the plural. */
+  readonly counted: Maybe<Scalars['String']['output']>;
   /** BCP 47 language. */
   readonly language: Scalars['String']['output'];
   /** The plural. */
@@ -6564,6 +6566,7 @@ export type FoodMeasureResolvers<ContextType = Context, ParentType extends Resol
 
 export type FoodNameResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodName'] = ResolversParentTypes['FoodName']> = {
   also: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  counted: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   language: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   one: Resolver<ResolversTypes['String'], ParentType, ContextType>;

@@ -1,6 +1,7 @@
 import type { CatalogueRow, CatalogueEdition } from "../../domain/model/catalogue-row.js";
 import type { Food } from "../../domain/model/food.js";
 import { checkFoodKeeping } from "../../domain/plan/check/check-keeping.js";
+import { wordsOfName } from "../../domain/quantity/food-name.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { isKeepingClass, needsCold } from "../../domain/storage/keeping-classes.js";
 import type { KeepingRules } from "../../domain/storage/rule.js";
@@ -207,8 +208,9 @@ function reportSharedNames(
   const taken = new Map<string, Entry>();
   const shared = new Set<string>();
   for (const each of entries)
-    for (const { language, region, one, many, also } of namesOf(each.entry.names))
-      for (const word of new Set([one, many, ...also].map((spelling) => spelling.toLowerCase()))) {
+    for (const name of namesOf(each.entry.names))
+      for (const word of new Set(wordsOfName(name).map((spelling) => spelling.toLowerCase()))) {
+        const { language, region } = name;
         const key = `${language}-${region ?? ""} ${word}`;
         const other = taken.get(key);
         const areBoth = [each, other].every((food) => food?.entry.shares.includes(word));

@@ -1,13 +1,17 @@
 import type { FoodName } from "../../domain/model/food.js";
-import { plainWords } from "../../domain/quantity/food-name.js";
+import { plainWords, wordsOfName } from "../../domain/quantity/food-name.js";
 import type { BaseFoodEntry } from "./base-food-schema.js";
 
-/** `aubergine|aubergines; egg plant|egg plants, brinjal`: the usual name, then other words for exactly the same food. */
+/**
+ * `aubergine|aubergines; egg plant|egg plants, brinjal`: the usual name, then other words for exactly the same food. A third form is what
+ * five and more take, where that is another one: `jabłko|jabłka|jabłek`.
+ */
 function readName(written: string): Omit<FoodName, "language" | "region"> {
   const [usual = "", others = ""] = written.split(";");
-  const [one = "", many = ""] = usual.split("|").map((word) => word.trim());
+  const [one = "", many = "", counted = ""] = usual.split("|").map((word) => word.trim());
   const also = others.split(/[,|]/).map((word) => word.trim());
-  return { one, many: many === "" ? one : many, also: [...new Set(also)].filter((word) => word !== "") };
+  const forms = { one, many: many === "" ? one : many, ...(counted === "" ? {} : { counted }) };
+  return { ...forms, also: [...new Set(also)].filter((word) => word !== "") };
 }
 
 /** The names of an entry as written: English of everywhere and of the United States, and the other languages. */
@@ -16,8 +20,6 @@ export const namesOf = (names: BaseFoodEntry["names"]): readonly FoodName[] =>
     const [language = tag, region = null] = tag.split("-");
     return written === undefined ? [] : [{ language, region, ...readName(written) }];
   });
-
-const wordsOf = ({ one, many, also }: FoodName): readonly string[] => [one, many, ...also];
 
 interface Named {
   readonly slug: string;
@@ -34,7 +36,7 @@ export function apartByRegion<N extends Named>(foods: readonly N[], shared: Read
   const american = new Map<string, Set<string>>();
   for (const { slug, names } of foods)
     for (const name of names.filter(({ language, region }) => language === "en" && region === "US"))
-      for (const word of wordsOf(name)) {
+      for (const word of wordsOfName(name)) {
         const key = plainWords(word);
         american.set(key, (american.get(key) ?? new Set()).add(slug));
       }
@@ -46,9 +48,9 @@ export function apartByRegion<N extends Named>(foods: readonly N[], shared: Read
 }
 
 function apart(name: FoodName, all: readonly FoodName[], elsewhere: (word: string) => boolean): readonly FoodName[] {
-  if (name.language !== "en" || name.region !== null || !wordsOf(name).some(elsewhere)) return [name];
+  if (name.language !== "en" || name.region !== null || !wordsOfName(name).some(elsewhere)) return [name];
   const british: FoodName = { ...name, region: "GB" };
-  const left = [...new Set(wordsOf(name).filter((word) => !elsewhere(word)))];
+  const left = [...new Set(wordsOfName(name).filter((word) => !elsewhere(word)))];
   const [first, ...others] = left;
   const us = all.find(({ language, region }) => language === "en" && region === "US");
   if (!elsewhere(name.one) && !elsewhere(name.many))

@@ -180,7 +180,7 @@ const sourceOf = ({ kind, title, section }: Source): PlainDocument =>
 
 const tagOf = ({ language, region }: FoodName): string => (region === null ? language : `${language}-${region}`);
 
-const nameOf = ({ one, many, also }: FoodName): PlainDocument => filled({ one, many, also });
+const nameOf = ({ one, many, counted, also }: FoodName): PlainDocument => filled({ one, many, counted, also });
 
 const densityOf = ({ form, gramsPerMl, source }: FoodDensity): PlainDocument =>
   filled({ form, "grams-per-ml": gramsPerMl, source: sourceOf(source) });

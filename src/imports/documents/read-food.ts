@@ -96,7 +96,8 @@ function onBase(document: FoodDocument): Pick<Food, "extends" | "leaves"> {
 function readName([tag, name]: [string, FoodDocument["names"][string]]): FoodName {
   const [language = tag, region = null] = splitTag(tag);
   if (typeof name === "string") return { language, region, one: name, many: name, also: [] };
-  return { language, region, one: name.one, many: name.many ?? name.one, also: name.also };
+  const counted = name.counted === undefined ? {} : { counted: name.counted };
+  return { language, region, one: name.one, many: name.many ?? name.one, ...counted, also: name.also };
 }
 
 /** `en-GB` is English of Great Britain; a script, as in `sr-Latn`, stays with the language. */

@@ -60,6 +60,7 @@ function laidNames(
     return {
       ...each,
       many: keepsPlural ? before.many : each.many,
+      ...(keepsPlural && before.counted !== undefined ? { counted: before.counted } : {}),
       also: given.has("also") ? each.also : before.also,
     };
   });

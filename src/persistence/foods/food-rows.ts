@@ -2,15 +2,18 @@ import type { Food, FoodName } from "../../domain/model/food.js";
 import { foldText } from "../sql/fold-words.js";
 import { Prisma } from "../generated/client.js";
 
-/** One word form of a name: entry, language, region, text. */
-type Word = readonly [entry: number, language: string, region: string | null, text: string];
+/** One word form of a name. */
+type Word = readonly [entry: number, language: string, region: string | null, text: string, place: number];
+
+/** Where the form after numbers stands: behind all other words, so that a release that does not know it reads it as one of them. */
+const placeOfCounted = 1000;
 
 /** JSON columns, and packs, are in the shape of the domain already; names are put together from their words. */
 export type FoodRow = Omit<Food, "names"> & { readonly id: string; readonly words: readonly Word[] };
 
 /** The words of a food f. */
 export const wordsOfFood = Prisma.sql`
-  (SELECT jsonb_agg(jsonb_build_array(w.entry, w.language, w.region, w.text) ORDER BY w.entry, w.place)
+  (SELECT jsonb_agg(jsonb_build_array(w.entry, w.language, w.region, w.text, w.place) ORDER BY w.entry, w.place)
     FROM food_words w WHERE w.food_id = f.id)`;
 
 /** A pack that is not sold loose has no such key. */
@@ -58,14 +61,16 @@ export function foodOf({ id: _id, words, slug, singleIngredient, shelfStable, ..
   };
 }
 
-/** Word forms in order of entry and place: one, many, then the other words. */
+/** Word forms in order of entry and place: one, many, the other words, then the form after numbers where there is one. */
 export function namesOf(words: readonly Word[]): readonly FoodName[] {
   const entries = [...new Set(words.map(([entry]) => entry))];
   return entries.flatMap((each) => {
-    const [one, many, ...also] = words.filter(([entry]) => entry === each);
+    const [one, many, ...others] = words.filter(([entry]) => entry === each);
     if (one === undefined || many === undefined) return [];
     const [, language, region] = one;
-    return [{ language, region, one: one[3], many: many[3], also: also.map(([, , , text]) => text) }];
+    const also = others.filter(([, , , , place]) => place !== placeOfCounted).map(([, , , text]) => text);
+    const counted = others.length > also.length ? { counted: others.at(-1)?.[3] ?? many[3] } : {};
+    return [{ language, region, one: one[3], many: many[3], ...counted, also }];
   });
 }
 
@@ -91,8 +96,11 @@ export const foodColumns = (food: Food) => ({
 });
 
 export const wordRows = (foodId: string, food: Food) =>
-  food.names.flatMap(({ language, region, one, many, also }, entry) =>
-    [one, many, ...also].map((text, place) => ({
+  food.names.flatMap(({ language, region, one, many, counted, also }, entry) =>
+    [
+      ...[one, many, ...also].map((text, place) => ({ text, place })),
+      ...(counted === undefined ? [] : [{ text: counted, place: placeOfCounted }]),
+    ].map(({ text, place }) => ({
       food_id: foodId,
       entry,
       place,

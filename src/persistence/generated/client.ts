@@ -80,7 +80,8 @@ export type IdempotencyKey = Prisma.IdempotencyKeyModel
 export type Food = Prisma.FoodModel
 /**
  * Model FoodWord
- * One word form of one name. Place 0 is the singular, 1 the plural, 2 and up are other words for the same food.
+ * One word form of one name. Place 0 is the singular, 1 the plural, 2 and up are other words for the same food, 1000 is the
+ * form that five and more take, where that is another one.
  */
 export type FoodWord = Prisma.FoodWordModel
 /**

@@ -5,6 +5,7 @@ import {
   compileFoodNames,
   namesBefore,
   withFacts,
+  wordsOfName,
   type FoodNames,
   type NamedFood,
 } from "../../domain/quantity/food-name.js";
@@ -25,8 +26,8 @@ const slugsByStem = memoizeInSlices(function* (
   for (const { slug, names } of foods) {
     work.step(1 + names.length);
     yield;
-    for (const { one, many, also } of names)
-      for (const stem of new Set([one, many, ...also].map(stemOf))) {
+    for (const name of names)
+      for (const stem of new Set(wordsOfName(name).map(stemOf))) {
         const slugs = found.get(stem);
         if (slugs === undefined) found.set(stem, new Set([slug]));
         else slugs.add(slug);

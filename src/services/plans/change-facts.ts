@@ -1,5 +1,5 @@
 import type { ReportedDifference } from "../../domain/model/import-report.js";
-import type { Food, Loose, Pack } from "../../domain/model/food.js";
+import type { Food, FoodName, Loose, Pack } from "../../domain/model/food.js";
 
 type Facts = ReadonlyMap<string, string>;
 
@@ -61,11 +61,14 @@ const shown = (value: unknown): string => {
   return text.length <= longest ? text : `${text.slice(0, longest)}…`;
 };
 
+const nameFact = ({ language, one, many, counted }: FoodName): string =>
+  `${language} ${[one, many, ...(counted === undefined ? [] : [counted])].join(" / ")}`;
+
 export const foodFacts = (food: Food | null): Facts =>
   food === null
     ? new Map()
     : new Map([
-        ["name", food.names.map(({ language, one, many }) => `${language} ${one} / ${many}`).join(", ")],
+        ["name", food.names.map(nameFact).join(", ")],
         ["aisle", food.aisle],
         ...food.allergens.map(({ code, presence }) => [`allergen ${code}`, presence] as const),
         ...food.diets.map(

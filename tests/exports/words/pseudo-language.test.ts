@@ -31,7 +31,7 @@ const links = { origin: "https://plans.example", style: "/s.css", ticks: "/t.js"
 
 /** Keys of a plan's documents under which a writer writes words, beside the names of packs and routes. */
 const writersKeys = new Set(
-  "title summary text one many preparation mark container condition note section introduction notes tips tags equipment".split(
+  "title summary text one many counted preparation mark container condition note section introduction notes tips tags equipment".split(
     " ",
   ),
 );

@@ -103,13 +103,17 @@ const plainFood = (measures: readonly OwnMeasure[]): fc.Arbitrary<Food> =>
     slug,
     names: fc
       .array(
-        fc.record({
-          language: fc.constantFrom("en", "de", "fr", "pl", "sr-Latn"),
-          region: maybe(fc.constantFrom("GB", "US", "XA", "419")),
-          one: words,
-          many: words,
-          also: few(words),
-        }),
+        fc.record(
+          {
+            language: fc.constantFrom("en", "de", "fr", "pl", "sr-Latn"),
+            region: maybe(fc.constantFrom("GB", "US", "XA", "419")),
+            one: words,
+            many: words,
+            counted: words,
+            also: few(words),
+          },
+          { requiredKeys: ["language", "region", "one", "many", "also"] },
+        ),
         { minLength: 1, maxLength: 4 },
       )
       .map((names) => distinct(names, ({ language, region }) => `${language}-${region}`)),

@@ -64,7 +64,7 @@ const wayOf = (way: ReturnType<typeof codeFieldsOf>[number]["way"]): string =>
 /** Last keys of the fields that hold a name, a reference, an amount or a text in somebody's own words, and no code. */
 const ownWords = new Set([
   "lines.*",
-  ...["$schema", "slug", "id", "name", "title", "summary", "names.*", "one", "many", "also.*", "publisher"],
+  ...["$schema", "slug", "id", "name", "title", "summary", "names.*", "one", "many", "counted", "also.*", "publisher"],
   ...[
     "source",
     "sources.*",

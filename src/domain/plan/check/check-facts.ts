@@ -115,10 +115,9 @@ export function checkFood(food: Food): Problem[] {
   return [
     ...checkText(food.slug, "a slug", path),
     ...checkText(food.aisle, "an aisle", [...path, "aisle"]),
-    ...food.names.flatMap(({ one, many }, at) => [
-      ...checkText(one, "a name", [...path, "names", at]),
-      ...checkText(many, "a name", [...path, "names", at]),
-    ]),
+    ...food.names.flatMap(({ one, many, counted = many }, at) =>
+      [one, many, counted].flatMap((form) => checkText(form, "a name", [...path, "names", at])),
+    ),
     ...checkMeasureFacts(food, path),
     ...checkParts(food, path),
     ...food.edible.flatMap(({ share }, at) =>

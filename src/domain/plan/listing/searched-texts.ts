@@ -1,3 +1,4 @@
+import { wordsOfName } from "../../quantity/food-name.js";
 import { languageOf } from "../../quantity/reader-locale.js";
 import type { PlanBundle } from "../../model/plan.js";
 import { textsOfComponent, textsOfPlan } from "../translate/texts-of.js";
@@ -26,6 +27,6 @@ export function searchedTexts({ plan, components, foods, translations = [] }: Pl
   for (const { language, texts } of translations) for (const { text } of texts) add(languageOf(language), text);
   for (const tag of plan.tags ?? []) add(own, tag);
   for (const { names } of foods)
-    for (const { language, one, many, also } of names) for (const name of [one, many, ...also]) add(language, name);
+    for (const name of names) for (const word of wordsOfName(name)) add(name.language, word);
   return [...byLanguage].map(([language, texts]) => ({ language, text: texts.join("\n").slice(0, mostCharacters) }));
 }

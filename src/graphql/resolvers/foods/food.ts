@@ -28,6 +28,7 @@ export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   owner: (food, _, { loaders }) => (food.owner === undefined ? null : loaders.publishers.load(food.owner)),
   extends: (food) => food.extends?.food ?? null,
   name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  names: ({ names }) => names.map((each) => ({ ...each, counted: each.counted ?? null })),
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
   shelfStable: ({ shelfStable }) => shelfStable ?? null,
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,

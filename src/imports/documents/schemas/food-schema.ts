@@ -69,7 +69,14 @@ const nutrientShape = Object.fromEntries(Object.values(nutrientKeys).map((key) =
 /** `carrot`, or its singular and plural and other words for exactly the same food. */
 const foodNameSchema = z.union([
   nameSchema,
-  z.strictObject({ one: nameSchema, many: nameSchema.optional(), also: listSchema(nameSchema).default([]) }),
+  z.strictObject({
+    one: nameSchema,
+    many: nameSchema.optional(),
+    counted: nameSchema
+      .meta({ description: "what five and more take, where that is another form than many: Polish 5 jabłek" })
+      .optional(),
+    also: listSchema(nameSchema).default([]),
+  }),
 ]);
 
 const share = z.union([

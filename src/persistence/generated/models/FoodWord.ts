@@ -11,7 +11,8 @@ import type * as Prisma from "../internal/prismaNamespace.js"
 
 /**
  * Model FoodWord
- * One word form of one name. Place 0 is the singular, 1 the plural, 2 and up are other words for the same food.
+ * One word form of one name. Place 0 is the singular, 1 the plural, 2 and up are other words for the same food, 1000 is the
+ * form that five and more take, where that is another one.
  */
 export type FoodWordModel = runtime.Types.Result.DefaultSelection<Prisma.$FoodWordPayload>
 
