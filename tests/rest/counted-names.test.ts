@@ -37,22 +37,19 @@ describeOnBothDatabases("counted foods in Polish", (open) => {
     }
   });
 
-  it.each([5, 40])(
-    "take the form of their number on pages, on lists and in JSON: for %d people",
-    async (servings) => {
-      for (const slug of demoSlugs) {
-        const asked = `servings=${String(servings)}&locale=pl`;
-        for (const url of [`/p/${publisher}/${slug}`, `/p/${publisher}/${slug}/list`, planOf(slug)]) {
-          const { statusCode, body } = await app.app.inject({ url: `${url}?${asked}` });
-          expect([url, statusCode]).toEqual([url, 200]);
-          for (const [said, category, formFor] of saidIn(body)) {
-            seen.add(category);
-            expect([url, said, formFor]).toEqual([url, said, category]);
-          }
+  it.each([5, 40])("take the form of their number on pages, on lists and in JSON: for %d people", async (servings) => {
+    for (const slug of demoSlugs) {
+      const asked = `servings=${String(servings)}&locale=pl`;
+      for (const url of [`/p/${publisher}/${slug}`, `/p/${publisher}/${slug}/list`, planOf(slug)]) {
+        const { statusCode, body } = await app.app.inject({ url: `${url}?${asked}` });
+        expect([url, statusCode]).toEqual([url, 200]);
+        for (const [said, category, formFor] of saidIn(body)) {
+          seen.add(category);
+          expect([url, said, formFor]).toEqual([url, said, category]);
         }
       }
-    },
-  );
+    }
+  });
 
   it("were met with one, with few and with many", () => {
     expect([...seen].toSorted()).toEqual(["few", "many", "one"]);
