@@ -22,7 +22,7 @@ const impure = [
 export default tseslint.config(
   {
     ignores: [
-      "dist/",
+      "**/dist/",
       "data/",
       "coverage/",
       "reports/",

@@ -2,7 +2,7 @@ import { mostAnswerBytes } from "../http/answer-size.js";
 import { z } from "zod";
 import { namedSchemas } from "../exports/json/named-schema.js";
 import type { Endpoint, Writing } from "./endpoint.js";
-import { bareType } from "./format.js";
+import { bareType, formats } from "./format.js";
 import { pointsOfAnswer } from "./endpoint-cost.js";
 import type { Parameter } from "./parameter.js";
 import { problemKinds, type ProblemKind } from "./problem-kinds.js";
@@ -51,6 +51,34 @@ const parameterOf = ({ name, in: place, description, schema, required, repeats, 
   ...(example === undefined ? {} : { example: repeats ? [example] : example }),
 });
 
+/**
+ * Parameters that addresses with an ending point at, by the name they have in the document: of the same name there may be several, which
+ * say different things. Addresses without one hold theirs, as they were released.
+ */
+function namedParameters(endpoints: readonly Endpoint[]): ReadonlyMap<string, Node> {
+  const found = new Map<string, Node>();
+  const texts = new Map<string, string>();
+  for (const parameter of endpoints.filter(hasForms).flatMap(({ parameters }) => parameters)) {
+    const node = parameterOf(parameter);
+    const text = JSON.stringify(node);
+    if (texts.has(text)) continue;
+    const same = [...found.values()].filter(({ name }) => name === parameter.name).length;
+    const id = same === 0 ? parameter.name : `${parameter.name}-${String(same + 1)}`;
+    texts.set(text, id);
+    found.set(id, node);
+  }
+  return found;
+}
+
+const hasForms = ({ writings }: Endpoint): boolean => writings.length > 1;
+
+type Refer = (parameter: Parameter) => Node;
+
+function referTo(named: ReadonlyMap<string, Node>): Refer {
+  const ids = new Map([...named].map(([id, node]) => [JSON.stringify(node), id]));
+  return (parameter) => ({ $ref: `#/components/parameters/${ids.get(JSON.stringify(parameterOf(parameter))) ?? ""}` });
+}
+
 const contentOf = (writings: readonly Writing[]): Node =>
   Object.fromEntries(
     writings.map(({ format, schema }) => [
@@ -98,18 +126,32 @@ const fileBody: Node = {
   content: { "*/*": { schema: { type: "string", format: "binary" } } },
 };
 
-function operationOf(endpoint: Endpoint): Node {
-  const { operationId, tag, summary, description, parameters, body, writings, caching, method, links, scope, upload } =
-    endpoint;
+const isBrief = ({ format }: Writing): boolean => format === formats.brief;
+
+/** What an address takes: parameters that choose parts belong to the brief form alone, so that every other answer has one shape. */
+const parametersOf = ({ parameters, selection = [] }: Endpoint, form: Writing | null): readonly Parameter[] =>
+  form !== null && isBrief(form) ? parameters : parameters.filter(({ name }) => !selection.includes(name));
+
+const inTitleCase = (suffix: string): string => suffix.charAt(0).toUpperCase() + suffix.slice(1);
+
+/** @param form the one that the ending of the address asks for; null: `Accept` chooses among them */
+function operationOf(endpoint: Endpoint, form: Writing | null, refer: Refer): Node {
+  const { tag, summary, description, body, caching, method, links, scope, upload } = endpoint;
   const validated = caching !== "NEVER" && method === "GET";
+  const writings = form === null ? endpoint.writings.filter((each) => !isBrief(each)) : [form];
+  const suffix = form?.format.suffix;
   return {
-    operationId,
+    operationId: suffix === undefined ? endpoint.operationId : `${endpoint.operationId}As${inTitleCase(suffix)}`,
     tags: [tag],
-    summary,
-    ...(description === undefined ? {} : { description }),
+    summary: suffix === undefined ? summary : `${summary} (.${suffix})`,
+    ...(form === null
+      ? description === undefined
+        ? {}
+        : { description }
+      : { description: `${form.description} Always in this form, whatever \`Accept\` says.` }),
     security: scope === undefined ? [] : [{ token: [] }],
     parameters: [
-      ...parameters.map(parameterOf),
+      ...parametersOf(endpoint, form).map(form === null ? parameterOf : refer),
       ...(validated ? [{ $ref: "#/components/parameters/If-None-Match" }] : []),
     ],
     ...(body === undefined
@@ -127,7 +169,7 @@ function operationOf(endpoint: Endpoint): Node {
         },
         content: contentOf(writings),
       },
-      ...(endpoint.page === undefined ? {} : { "303": { $ref: "#/components/responses/303" } }),
+      ...(endpoint.page === undefined || form !== null ? {} : { "303": { $ref: "#/components/responses/303" } }),
       ...(validated ? { "304": { $ref: "#/components/responses/304" } } : {}),
       ...refusalsOf(endpoint),
     },
@@ -178,7 +220,7 @@ const headers: Node = {
 const about = `Plans computed for any household, in the forms that browsers, feed readers, calendars and CDNs use.
 
 Forms: every address answers in the media type that \`Accept\` prefers, or in the one its ending names: \`.json\`, \`.md\`, \`.csv\`
-and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
+and so on, where that form exists. Generated clients use the addresses with an ending: each of them answers in one shape. \`HEAD\` is answered wherever \`GET\` is.
 
 Errors are problem documents (RFC 9457). A parameter that is not known is refused, so that a spelling mistake is not taken
 for an answer. More members may be added to any answer; none is taken away within a version.
@@ -192,10 +234,16 @@ first, and unknown is never "free from".`;
 
 /** The OpenAPI 3.1 document of these addresses. */
 export function openapiDocument(endpoints: readonly Endpoint[]): Node {
+  const parameters = namedParameters(endpoints);
+  const refer = referTo(parameters);
   const paths = new Map<string, Record<string, Node>>();
+  const describe = (path: string, endpoint: Endpoint, form: Writing | null): void => {
+    paths.set(path, { ...paths.get(path), [endpoint.method.toLowerCase()]: operationOf(endpoint, form, refer) });
+  };
   for (const endpoint of endpoints) {
-    const here = paths.get(endpoint.path) ?? {};
-    paths.set(endpoint.path, { ...here, [endpoint.method.toLowerCase()]: operationOf(endpoint) });
+    describe(endpoint.path, endpoint, null);
+    if (!hasForms(endpoint)) continue;
+    for (const writing of endpoint.writings) describe(`${endpoint.path}.${writing.format.suffix}`, endpoint, writing);
   }
   // As they are sent: only what is sent in is closed, since more may be added to any answer.
   const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "input", override: sizeIntegers });
@@ -230,6 +278,7 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
           .map(([id, schema]) => [id, withoutHeading(schema)]),
       ),
       parameters: {
+        ...Object.fromEntries([...parameters].toSorted(([a], [b]) => (a < b ? -1 : 1))),
         "If-None-Match": {
           name: "If-None-Match",
           in: "header",

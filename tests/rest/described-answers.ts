@@ -4,6 +4,7 @@ import type { FastifyInstance } from "fastify";
 import request, { type Response, type Test } from "supertest";
 import { expect } from "vitest";
 import { endpoints } from "../../src/rest/endpoints.js";
+import { formats } from "../../src/rest/format.js";
 import { openapiDocument } from "../../src/rest/openapi.js";
 
 type Node = { readonly [name: string]: Node };
@@ -30,18 +31,25 @@ const pointer = (parts: readonly string[]): string =>
 const at = (parts: readonly string[]): Node | undefined =>
   parts.reduce<Node | undefined>((node, part) => node?.[part], document);
 
-/** The path of the document that an address belongs to, and the operation; undefined for addresses it does not hold. */
-function pathOf(url: string): string | undefined {
-  const asked = url.split("?")[0]!.replace(/\.[a-z]+$/, "");
-  return Object.keys(document["paths"]!).find((path) =>
-    new RegExp(`^${path.replace(/\{[a-z]+\}/gi, "[^/]+")}$`).test(asked),
-  );
+/**
+ * The path of the document that an address belongs to; undefined for addresses it does not hold. An ending may be a path of its own, and a
+ * plan's own address answers parts of it as its ending `.brief` does.
+ */
+function pathOf(url: string, type: string): string | undefined {
+  const asked = url.split("?")[0]!;
+  const plain = asked.replace(/\.[a-z]+$/, "");
+  const candidates = [...(type === formats.brief.type ? [`${plain}.brief`] : []), asked, plain];
+  const paths = Object.keys(document["paths"]!);
+  return candidates.flatMap((each) => paths.find((path) => matches(path, each)) ?? [])[0];
 }
+
+const matches = (path: string, asked: string): boolean =>
+  new RegExp(`^${path.replaceAll(".", "\\.").replace(/\{[a-z]+\}/gi, "[^/.]+")}$`).test(asked);
 
 /** Holds one answer to the document: the status is declared, the media type too, and the body is of its shape. */
 export function expectDescribed(method: string, url: string, response: Response): void {
-  const path = pathOf(url);
   const type = (response.headers["content-type"] ?? "").split(";")[0]!;
+  const path = pathOf(url, type);
   if (path === undefined) {
     expect(response.status, `${url} is not in the document`).toBe(404);
     expectValid(["components", "responses", "404", "content", type, "schema"], response);

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { endpoints } from "../../src/rest/endpoints.js";
 import { openapiDocument } from "../../src/rest/openapi.js";
+import { bareType, splitSuffix } from "../../src/rest/format.js";
 import { routeOf } from "../../src/rest/register-rest.js";
 import { readsAsASentence } from "../kit/reads-as-a-sentence.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
@@ -9,6 +10,10 @@ import { openRest, type RestApp } from "./open-rest.js";
 
 interface Described {
   readonly paths: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+}
+
+interface Answering {
+  readonly responses: Readonly<Record<string, { readonly content?: object; readonly $ref?: string }>>;
 }
 
 /** What a reader of the document gets: whatever JSON leaves of it. */
@@ -41,13 +46,34 @@ describeOnBothDatabases("the OpenAPI document", (open) => {
 
   it("holds every address below /v1 that the application has, and no other", () => {
     const paths = listedPaths(app.app.printRoutes({ commonPrefix: false, includeHooks: false }));
-    const described = Object.keys(written.paths).map(routeOf);
-    expect(paths.filter((path) => path.startsWith("/v1")).toSorted()).toEqual(described.toSorted());
+    const described = new Set(Object.keys(written.paths).map((path) => routeOf(splitSuffix(path).url)));
+    expect(paths.filter((path) => path.startsWith("/v1")).toSorted()).toEqual([...described].toSorted());
     for (const [path, operations] of Object.entries(written.paths)) {
       for (const method of Object.keys(operations)) {
-        expect(app.app.hasRoute({ method: method.toUpperCase() as "GET", url: routeOf(path) })).toBe(true);
+        expect(app.app.hasRoute({ method: method.toUpperCase() as "GET", url: routeOf(splitSuffix(path).url) })).toBe(
+          true,
+        );
       }
     }
+  });
+
+  it("has an address of one form for each form of every address, and there one media type and problems", () => {
+    for (const { path, method, writings } of endpoints) {
+      if (writings.length === 1) continue;
+      for (const { format } of writings) {
+        const { responses } = written.paths[`${path}.${format.suffix}`]![method.toLowerCase()] as Answering;
+        expect(Object.keys(responses["200"]!.content!), path).toEqual([bareType(format.type)]);
+      }
+    }
+    for (const [path, operations] of Object.entries(written.paths))
+      for (const { responses } of Object.values(operations) as readonly Answering[]) {
+        const json = Object.keys((responses["200"] ?? responses["202"])!.content!).filter((type) =>
+          /^application\/json/.test(type),
+        );
+        expect(json.length, path).toBeLessThanOrEqual(1);
+        for (const [status, { $ref }] of Object.entries(responses))
+          if (Number(status) >= 400) expect($ref).toBe(`#/components/responses/${status}`);
+      }
   });
 
   it("describes every parameter, and every member of every answer", () => {
