@@ -86,7 +86,25 @@ export interface Writing {
   readonly description: string;
 }
 
+/** Events that one reader is told of as they happen. */
+export interface FollowedEvents {
+  /** Where it begins: a reader that was told of nothing yet comes back there. */
+  readonly position: string;
+  /** What is sent, as events are written, in pieces. Each costs `pointsOfAnswer`. */
+  follow(over: AbortSignal): AsyncIterable<Buffer>;
+}
+
+interface FollowQuestion {
+  readonly question: Question;
+  /** The header `Last-Event-ID`; null: there is none. */
+  readonly lastEventId: string | null;
+  /** Milliseconds that a read may take. */
+  readonly queryTime: number;
+}
+
 export interface Endpoint extends Description {
+  /** Of a stream of events; left out: it is none. */
+  readonly events?: (asked: FollowQuestion) => Promise<Found<FollowedEvents>>;
   /** Of a file that is sent while it is made; left out: the answer is text that is made first. */
   readonly stream?: (question: Question) => Promise<Found<StreamedFile>>;
   readonly writings: readonly Writing[];
@@ -171,6 +189,18 @@ export const streamedEndpoint = (
     },
   ],
   answer: () => Promise.reject(new Error(`${description.path} is streamed`)),
+});
+
+/** A stream of events. */
+export const eventsEndpoint = (
+  description: Description,
+  of: string,
+  events: NonNullable<Endpoint["events"]>,
+): Endpoint => ({
+  ...description,
+  events,
+  writings: [{ format: formats.events, schema: null, description: of }],
+  answer: () => Promise.reject(new Error(`${description.path} is a stream of events`)),
 });
 
 /** Puts together how a thing is found and how it is written; the first form is the one given to who names none. */

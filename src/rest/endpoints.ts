@@ -2,7 +2,7 @@ import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
 import { adoptFoodEndpoint } from "./routes/adopt-food.js";
 import { archiveEndpoints } from "./routes/archive.js";
-import { changesEndpoint } from "./routes/changes.js";
+import { changesEndpoint, changeStreamEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
 import { imageEndpoint } from "./routes/images.js";
 import { importEndpoints, morningEndpoint } from "./routes/imports.js";
@@ -42,6 +42,7 @@ export const endpoints: readonly Endpoint[] = [
   scheduledEndpoint,
   ...archiveEndpoints,
   changesEndpoint,
+  changeStreamEndpoint,
   ...importEndpoints,
   morningEndpoint,
   openapiEndpoint(() => openapiDocument(endpoints)),

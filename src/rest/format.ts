@@ -1,5 +1,6 @@
 import { memoizeLatest } from "../domain/memoize.js";
 import { acceptedType } from "../http/accepted-type.js";
+import { eventStreamType } from "../http/event-stream.js";
 import type { IncomingHttpHeaders } from "node:http";
 
 /** A form that an answer can be had in. */
@@ -22,6 +23,7 @@ export const formats = {
   calendar: { suffix: "ics", type: "text/calendar; charset=utf-8" },
   csv: { suffix: "csv", type: "text/csv; charset=utf-8" },
   text: { suffix: "txt", type: "text/plain; charset=utf-8" },
+  events: { suffix: "events", type: eventStreamType },
   zip: { suffix: "zip", type: "application/zip" },
   jsonFeed: { suffix: "json", type: "application/feed+json; charset=utf-8", also: ["application/json"] },
   atom: { suffix: "atom", type: "application/atom+xml; charset=utf-8", also: ["application/xml", "text/xml"] },

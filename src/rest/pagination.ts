@@ -8,7 +8,8 @@ import { parameterOf } from "./plan-search-query.js";
 import { badParameters } from "./refusal.js";
 
 const size = z.number().int().min(1).max(largestPage);
-const cursor = z.string().max(1_000);
+/** Place in a list. */
+export const cursor = z.string().max(1_000);
 
 /** Which page of a list. */
 export const pageParameters: readonly Parameter[] = [

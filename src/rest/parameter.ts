@@ -34,6 +34,11 @@ export const inQuery = (
   more: Partial<Pick<Parameter, "repeats" | "required" | "example">> = {},
 ): Parameter => ({ name, in: "query", description, schema, required: false, repeats: false, ...more });
 
+export const inHeader = (name: string, description: string, schema: z.ZodType): Parameter => ({
+  ...{ name, in: "header", description, schema },
+  ...{ required: false, repeats: false },
+});
+
 /** Of lists of plans. */
 export const titleLocale = inQuery(
   "locale",

@@ -106,6 +106,13 @@ export const problemKinds = {
       " is left of it. With an access token the token is charged and not the address. An answer may be kept as long as its" +
       " `Cache-Control` says: what is kept costs nothing.",
   },
+  "too-many-streams": {
+    status: 429,
+    title: "Too many streams are open",
+    help:
+      "An address, or an access token, may have so many streams of events open as `detail` says. One stream without `publisher` tells of the" +
+      " plans of all publishers. The header `Retry-After` says when to try again.",
+  },
   overloaded: {
     status: 503,
     title: "The service is overloaded",

@@ -18,6 +18,7 @@ import {
   type ResponseOrRefusal,
 } from "./cached-response.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
+import { followEvents } from "./follow-events.js";
 import { streamResponse } from "./stream-response.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
@@ -164,6 +165,13 @@ function answering(
     const ask = question(url, request);
     const beyond = endpoint.points?.(ask(deps)) ?? 0;
     if (beyond > 0) reply.charge(beyond);
+    if (endpoint.events !== undefined) {
+      // From the primary: a replica may lack what was just heard of.
+      const wanted = ask(deps);
+      const wrong = queryProblems(wanted.query, endpoint.parameters);
+      if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
+      return followEvents(endpoint.events, { question: wanted, queryTime }, request, reply);
+    }
     if (endpoint.stream !== undefined) {
       const wanted = ask(depsForActor(deps, request.actor));
       const wrong = queryProblems(wanted.query, endpoint.parameters);

@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { firstProblems } from "../domain/first-problems.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
+import { TooManyStreams } from "../http/event-stream.js";
 import { NotAllowed } from "../services/access/actor.js";
 import {
   unavailableHeaders,
@@ -84,6 +85,10 @@ export function sendFailure(error: Failure, request: FastifyRequest, reply: Fast
     const { headers, message, policy } = error;
     const more = { "violated-policies": [policy] };
     return sendRefusal(refusal("quota-exceeded", message, { headers, more }), request, reply);
+  }
+  if (error instanceof TooManyStreams) {
+    const { ofCaller, message, headers } = error;
+    return sendRefusal(refusal(ofCaller ? "too-many-streams" : "overloaded", message, { headers }), request, reply);
   }
   if (error instanceof DatabaseUnavailable) {
     logUnavailable(request.log, request.id, error);

@@ -6,6 +6,7 @@ import type { Data, RevisionSummary } from "../persistence/data.js";
 import type { ListedPlan as PlanOfList } from "../persistence/plans/plan-facts-data.js";
 import type { TimeSlicer, SlicedWork } from "./time-slices.js";
 import type { Cache } from "./cache/cache.js";
+import type { ChangeSignals } from "./plans/change-signals.js";
 
 export type { BaseFoodsChanged } from "../persistence/foods/base-food-data.js";
 export type { KnownCatalogueRow } from "../persistence/foods/catalogue-data.js";
@@ -97,4 +98,6 @@ export interface Deps {
   readonly work?: SlicedWork;
   /** Left out: every answer is computed. */
   readonly cache?: Cache;
+  /** Left out: this process does not follow the database, and has no streams. */
+  readonly signals?: ChangeSignals;
 }

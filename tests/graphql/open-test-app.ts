@@ -10,6 +10,7 @@ import type { Data } from "../../src/persistence/data.js";
 import type { Clock, Deps } from "../../src/services/deps.js";
 import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
 import type { Scope } from "../../src/services/access/actor.js";
+import { openChangeSignals } from "../../src/services/plans/change-signals.js";
 import { createToken } from "../../src/services/access/create-token.js";
 
 export interface Answer {
@@ -44,7 +45,7 @@ export async function openTestApp(
   data: Data,
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
-  more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage" | "cache" | "slicer"> = {},
+  more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage" | "cache" | "signals" | "slicer"> = {},
   options: Partial<
     Pick<
       AppOptions,
@@ -57,6 +58,7 @@ export async function openTestApp(
       | "publicUrl"
       | "rateLimit"
       | "readiness"
+      | "streams"
       | "trustedProxies"
       | "watchRequests"
     >
@@ -64,7 +66,8 @@ export async function openTestApp(
 ): Promise<TestApp> {
   const logged: string[] = [];
   const log = options.log ?? pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
-  const deps: Deps = { data, clock, log, knownRules: new Map(), ...more };
+  // Signals that nobody gives, unless a suite follows its database.
+  const deps: Deps = { data, clock, log, knownRules: new Map(), signals: openChangeSignals(), ...more };
   await loadShippedRules(deps, rules);
   const readiness = options.readiness ?? createReadiness({ pendingMigrations: () => Promise.resolve([]) });
   const app = await buildApp({ deps, log, readiness, explorerFolder, browserFolder: "dist/browser", ...options });

@@ -14,7 +14,7 @@ interface RequestEnd {
   /** Slug: of the address, or else of the token. */
   readonly publisher: string | null;
   readonly status: number;
-  /** From the head of the request to the last byte of the answer. */
+  /** From the head of the request to the last byte of the answer, of a stream to its first. */
   readonly ms: number;
   readonly cost: number | null;
   readonly hasErrors: boolean;
@@ -48,10 +48,11 @@ function requestEnd(request: FastifyRequest, reply: FastifyReply): RequestEnd {
     registered: summary?.isRegistered === true ? name : null,
     publisher: publisherOf(request),
     status: reply.statusCode,
-    ms: Math.round(reply.elapsedTime * 100) / 100,
+    ms: Math.round((reply.streamedAfter ?? reply.elapsedTime) * 100) / 100,
     cost: summary?.cost ?? null,
     hasErrors: summary?.hasErrors ?? false,
-    isAborted: request.socket.destroyed && !reply.raw.writableFinished,
+    // The reader of a stream leaves when it has seen enough.
+    isAborted: reply.streamedAfter === null && request.socket.destroyed && !reply.raw.writableFinished,
   };
 }
 

@@ -21,6 +21,7 @@ import { readTraceParent } from "../observe/trace-parent.js";
 import { shedLoad, type Overload, type OverloadReason } from "./load-shedding.js";
 import { drainConnections } from "./drain-connections.js";
 import { registerHealth } from "./health.js";
+import { addEventStreams, usualStreams, type StreamLimits } from "./event-streams.js";
 import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
 import { givePublicOrigin } from "./public-origin.js";
@@ -53,6 +54,8 @@ export interface AppOptions {
   readonly publicUrl?: string | null;
   /** Addresses and networks of proxies whose `X-Forwarded-*` are believed; left out: nobody's. */
   readonly trustedProxies?: readonly string[];
+  /** Limits of streams of events; the usual ones unless told. */
+  readonly streams?: Partial<StreamLimits>;
 }
 
 const noLimit: RateLimitSettings = { perAddress: 0, perToken: 0, refusedTokensPerAddress: 0 };
@@ -76,6 +79,7 @@ export async function buildApp({
   rateLimit = noLimit,
   publicUrl = null,
   trustedProxies = [],
+  streams = {},
 }: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
   const app = Fastify({
@@ -130,6 +134,10 @@ export async function buildApp({
   const limit = openRateLimit(rateLimit, deps.clock);
   readActor(app, deps, limit);
   limitRate(app, limit);
+  addEventStreams(app, {
+    limits: { ...usualStreams, ...streams },
+    ...{ limit, now: () => performance.now(), dice: Math.random },
+  });
   app.setErrorHandler(sendFailure);
   const assets = openPageAssets(browserFolder);
   app.setNotFoundHandler(answerMissing(assets));

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Change, ChangeKind, Data } from "../data.js";
 import { Prisma } from "../generated/client.js";
+import { encodeCursor } from "../sql/cursor.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
@@ -9,7 +10,11 @@ interface ChangeRow extends Change {
   readonly position: bigint;
 }
 
-const keys = z.tuple([z.string().regex(/^[1-9][0-9]{0,17}$/)]);
+/** Positions count from 1. */
+const keys = z.tuple([z.string().regex(/^(?:0|[1-9][0-9]{0,17})$/)]);
+
+/** The position before the first change. */
+export const beginningOfChanges = encodeCursor(["0"]);
 
 export function changeData({ db }: Session): Data["changes"] {
   return {

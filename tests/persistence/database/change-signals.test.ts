@@ -49,6 +49,13 @@ describeOnBothDatabases("changes of the database", (open) => {
     expect((await said()).toSorted()).toEqual(["listings", "plan north-field/bean-night"]);
     await data.plans.saveDraft(bundle.plan, null);
     expect(await said()).toEqual([]);
+    // Of a review, which adds a change and leaves the revision as it is.
+    const again = await data.revisions.publish(bundle, new Date());
+    await said();
+    const fresher = { kind: "KEEPING", path: [], before: "4 days", after: "2 days", lessSafe: true } as const;
+    const review = { revisionId: again.summary.id, differences: [fresher], lessSafe: true, at: new Date() };
+    expect(await data.reviews.save(review)).toBe(true);
+    expect(await said()).toEqual(["plan north-field/bean-night"]);
   });
 
   it("are not heard where they were rolled back", async () => {
