@@ -24,6 +24,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/changes/stream": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What is published, corrected and withdrawn, as it happens
+         * @description Server-sent events (HTML standard, 9.2). An event `change` has a `Change` as `data`, and as `id` its position, the same as `end` of `/v1/changes`: send it as `Last-Event-ID`, or as `after`, to go on there, at whichever instance. Without either it begins now. An event `end` says why this stream ends (`reason`: `STOPPING`, `TIME`, `BUDGET`, `UNAVAILABLE`, `FAULT`; more may be added); `retry` says after how many milliseconds to come back. Words of closed lists may gain members.
+         */
+        get: operations["followChanges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/components/{publisher}/{slug}": {
         parameters: {
             query?: never;
@@ -1610,6 +1630,8 @@ export interface components {
             names: {
                 /** @description Other words for exactly the same food. */
                 also: string[];
+                /** @description What numbers of the CLDR category "many" take, where that is another form than the plural: Polish 2 jabłka, 5 jabłek. If absent, the plural. */
+                counted?: string;
                 /** @description BCP 47 language. */
                 language: string;
                 /** @description The plural. */
@@ -1734,6 +1756,8 @@ export interface components {
             names: {
                 /** @description Other words for exactly the same food. */
                 also: string[];
+                /** @description What numbers of the CLDR category "many" take, where that is another form than the plural: Polish 2 jabłka, 5 jabłek. If absent, the plural. */
+                counted?: string;
                 /** @description BCP 47 language. */
                 language: string;
                 /** @description The plural. */
@@ -4167,7 +4191,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The rate limit was exceeded. */
+        /** @description The rate limit was exceeded. Too many streams are open. */
         429: {
             headers: {
                 RateLimit: components["headers"]["RateLimit"];
@@ -4454,6 +4478,52 @@ export interface operations {
                 };
             };
             304: components["responses"]["304"];
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            405: components["responses"]["405"];
+            406: components["responses"]["406"];
+            422: components["responses"]["422"];
+            429: components["responses"]["429"];
+            500: components["responses"]["500"];
+            503: components["responses"]["503"];
+            504: components["responses"]["504"];
+        };
+    };
+    followChanges: {
+        parameters: {
+            query?: {
+                /** @description Begin after this position. `Last-Event-ID` counts before it. */
+                after?: string;
+                /**
+                 * @description BCP 47 tag of the language that plans are to be titled in, where they are translated into it. Default: as each was written.
+                 * @example de-AT
+                 */
+                locale?: string;
+                /** @description Slug of a publisher. Default: all. */
+                publisher?: string;
+            };
+            header?: {
+                /** @description Begin after the event with this `id`. Clients send it by themselves when they come back. */
+                "Last-Event-ID"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Events, as long as somebody reads them. */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": string;
+                };
+            };
             400: components["responses"]["400"];
             401: components["responses"]["401"];
             405: components["responses"]["405"];
