@@ -16,7 +16,14 @@ describeOnBothDatabases("the example of a newsletter", (open) => {
   afterAll(() => service.close());
 
   const issue = (...words: readonly string[]) =>
-    run(process.execPath, ["examples/newsletter.mjs", service.address, "third-gate-allotments", ...words]);
+    run(process.execPath, [
+      "--import",
+      "tsx",
+      "examples/newsletter.ts",
+      service.address,
+      "third-gate-allotments",
+      ...words,
+    ]);
 
   it("holds every plan once, as Markdown that an independent parser reads, with a link to each", async () => {
     const { stdout } = await issue("--servings", "6");
