@@ -19,7 +19,7 @@ import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js
 import { storageJsonInSlices, storageSchema } from "./storage.js";
 import { entryId } from "../feeds/feed.js";
 import { warningNames } from "../sentences/named-warning.js";
-import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
+import { sessionProblemJson, warningsJsonInSlices, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 import { languagesOf } from "../words/languages-of.js";
 
@@ -206,7 +206,7 @@ export function* planJsonInSlices(
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),
     cautions: cautionsJson(answer.cautions, things),
-    warnings: scaled.warnings.map((warning) => warningJson(warning, words, names)),
+    warnings: yield* warningsJsonInSlices(scaled.warnings, words, names),
   };
 }
 

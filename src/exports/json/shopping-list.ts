@@ -15,7 +15,7 @@ import { costSchema } from "./cost.js";
 import { day, list, named, slug, text, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
 import { warningNames } from "../sentences/named-warning.js";
-import { warningJson, warningSchema } from "./warning.js";
+import { warningsJsonInSlices, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 
 export const packSchema = named(
@@ -192,7 +192,7 @@ export function* shoppingListJsonInSlices(
   return {
     lines: written,
     cost,
-    warnings: warnings.map((warning) => warningJson(warning, words, names)),
+    warnings: yield* warningsJsonInSlices(warnings, words, names),
   };
 }
 

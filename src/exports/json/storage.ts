@@ -8,7 +8,7 @@ import { day, instant, list, named, text, texts, type Json } from "./named-schem
 import { regionOwnerSchema } from "./owned-region.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 import { warningNames } from "../sentences/named-warning.js";
-import { warningJson, warningSchema } from "./warning.js";
+import { warningsJsonInSlices, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
 
 const purpose = z.enum(["SAFETY", "QUALITY"]).describe("What the end protects: the eater, or taste and texture only.");
@@ -158,6 +158,6 @@ export function* storageJsonInSlices(
   return {
     guidance: guided,
     unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
-    warnings: warnings.map((warning) => warningJson(warning, words.words, names)),
+    warnings: yield* warningsJsonInSlices(warnings, words.words, names),
   };
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { InSlices } from "../../domain/counted-work.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem, Warning } from "../../domain/problem.js";
 import { messageParameters } from "../../domain/message-parameters.js";
@@ -25,7 +26,21 @@ export const warningSchema = named(
 );
 type WarningJson = Json<typeof warningSchema>;
 
-export const warningJson = (warning: Warning, words: Words, names: WarningNames): WarningJson => ({
+/** Warnings for a reader of some plans, a turn for each. */
+export function* warningsJsonInSlices(
+  warnings: readonly Warning[],
+  words: Words,
+  names: WarningNames,
+): InSlices<WarningJson[]> {
+  const written: WarningJson[] = [];
+  for (const warning of warnings) {
+    yield;
+    written.push(warningJson(warning, words, names));
+  }
+  return written;
+}
+
+const warningJson = (warning: Warning, words: Words, names: WarningNames): WarningJson => ({
   code: warning.code,
   message: warningText(warning, words),
   path: warning.path.map(String),

@@ -1,7 +1,7 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { Warning } from "../../domain/problem.js";
-import { nameBook } from "../words/name-book.js";
+import { nameBook, type NameBook } from "../words/name-book.js";
 
 /** What a reader calls things. */
 export interface WarningNames {
@@ -30,11 +30,25 @@ export function namedWarning(warning: Warning, { thing, meal, plan }: WarningNam
   return "offered" in named && named.offered ? { ...named, offered: named.offered.map(thing) } : named;
 }
 
-/** What the reader of some plans calls their things: by the first plan that knows them. */
+/** What the reader of some plans calls their things: by the first plan that knows them. Each thing is looked up once. */
 export function warningNames(bundles: readonly PlanBundle[], reader: Reader): WarningNames {
-  const books = [...new Set(bundles)].map((bundle) => nameBook(bundle, reader));
+  const distinct = [...new Set(bundles)];
+  const opened: NameBook[] = [];
   const titles = new Map(bundles.map(({ plan }) => [plan.slug, plan.title]));
-  const named = (kind: "thing" | "meal") => (slug: string) =>
-    books.map((book) => book[kind](slug)).find((name) => name !== slug) ?? slug;
+  const named = (kind: "thing" | "meal"): ((slug: string) => string) => {
+    const known = new Map<string, string>();
+    const find = (slug: string): string => {
+      for (const [at, bundle] of distinct.entries()) {
+        const name = (opened[at] ??= nameBook(bundle, reader))[kind](slug);
+        if (name !== slug) return name;
+      }
+      return slug;
+    };
+    return (slug) => {
+      const name = known.get(slug) ?? find(slug);
+      known.set(slug, name);
+      return name;
+    };
+  };
   return { thing: named("thing"), meal: named("meal"), plan: (slug) => titles.get(slug) ?? slug };
 }
