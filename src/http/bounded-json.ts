@@ -1,17 +1,23 @@
+import { runToEnd, type InSlices } from "../domain/counted-work.js";
 import { AnswerTooLarge, mostAnswerBytes } from "./answer-size.js";
 
 /**
  * `JSON.stringify`. What comes to more characters than that is given up before any of it is written: its length is counted first, which
- * takes a fraction of the time that writing takes.
+ * takes a fraction of the time that writing takes. A turn to count, and one to write.
  *
  * @throws AnswerTooLarge
  */
-export function boundedJson(value: unknown, most = mostAnswerBytes): string {
+export function* boundedJsonInSlices(value: unknown, most = mostAnswerBytes): InSlices<string> {
   if (countTo(value, most, 0) > most) throw new AnswerTooLarge();
+  yield;
   const text = JSON.stringify(value);
   if (text.length > most) throw new AnswerTooLarge();
   return text;
 }
+
+/** The same in one turn, of what is short. @throws AnswerTooLarge */
+export const boundedJson = (value: unknown, most = mostAnswerBytes): string =>
+  runToEnd(boundedJsonInSlices(value, most));
 
 /** Characters of the value as JSON and those before, at least: figures count as one, nothing is escaped. Stops above the most. */
 function countTo(value: unknown, most: number, before: number): number {

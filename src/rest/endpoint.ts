@@ -1,6 +1,6 @@
 import { countWritten, runInSlices } from "../services/time-slices.js";
 import { z } from "zod";
-import { boundedJson } from "../http/bounded-json.js";
+import { boundedJsonInSlices } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";
 import type { Caller, Scope } from "../services/access/actor.js";
 import type { Deps } from "../services/deps.js";
@@ -160,7 +160,7 @@ export const asJson = <T, Schema extends z.ZodType>(
   *write(value: T, question: Question): InSlices<string> {
     const json = yield* piecesOf(write(value, question));
     yield;
-    return boundedJson(json);
+    return yield* boundedJsonInSlices(json);
   },
 });
 

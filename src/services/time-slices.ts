@@ -1,6 +1,7 @@
 import type { PlanBundle } from "../domain/model/plan.js";
 import { lineCount } from "../domain/plan/compile/plan-bundle.js";
 import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/counted-work.js";
+import { openTurnQueue } from "./turn-queue.js";
 
 /** Milliseconds that one request computes before it yields to others. */
 const slice = 10;
@@ -22,6 +23,8 @@ export interface SlicedWork extends Work {
   hold(lines: number): void;
   /** null: go on. Otherwise await it first. It rejects with `WorkStopped` when the time is over. */
   pause(): Promise<void> | null;
+  /** Runs this at once if the request has its turn, else when it has it again, one after another in the order of these calls. */
+  inTurn<Found>(run: () => Found): Found | Promise<Found>;
 }
 
 /** Shares the one thread of a process among its requests. */
@@ -75,13 +78,15 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
         sliceUntil = now() + slice;
         pausing = null;
       };
+      const pause = (): Promise<void> | null => pausing ?? (now() < sliceUntil ? null : (pausing = takeTurn()));
       return {
         get steps() {
           return counted.steps;
         },
         step: (count) => counted.step(count),
         hold: () => undefined,
-        pause: () => pausing ?? (now() < sliceUntil ? null : (pausing = takeTurn())),
+        pause,
+        inTurn: openTurnQueue(pause),
       };
     },
     begin: (milliseconds, over, end) => {
@@ -101,6 +106,12 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
         pausing = null;
         if (shouldStop()) throw new WorkStopped();
       };
+      const pause = (): Promise<void> | null => {
+        if (over.aborted) return stopped();
+        if (pausing !== null) return pausing;
+        if (now() < sliceUntil) return null;
+        return (pausing = takeTurn());
+      };
       return {
         get steps() {
           return counted.steps;
@@ -112,12 +123,8 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
           end("TOO_MUCH");
           throw new WorkStopped();
         },
-        pause: () => {
-          if (over.aborted) return Promise.reject(new WorkStopped());
-          if (pausing !== null) return pausing;
-          if (now() < sliceUntil) return null;
-          return (pausing = takeTurn());
-        },
+        pause,
+        inTurn: openTurnQueue(pause),
       };
     },
   };
@@ -131,6 +138,13 @@ export interface Sliced {
 /** These services with the computation of a job, behind the requests that wait when it pauses. */
 export const asJob = <Deps extends { readonly slicer?: TimeSlicer }>(deps: Deps): Deps & Sliced =>
   deps.slicer === undefined ? deps : { ...deps, work: deps.slicer.beginJob() };
+
+/** A rejection that nobody has to wait for: whoever only looks whether there is a pause lets it go. */
+function stopped(): Promise<void> {
+  const rejected = Promise.reject(new WorkStopped());
+  rejected.catch(() => undefined);
+  return rejected;
+}
 
 /** Runs a long computation in time slices. */
 export async function runInSlices<Found>({ work }: Sliced, begin: (work: Work) => InSlices<Found>): Promise<Found> {

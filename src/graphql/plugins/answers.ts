@@ -1,6 +1,8 @@
 import { HeaderMap, type ApolloServerPlugin, type GraphQLResponse } from "@apollo/server";
 import { AnswerTooLarge, boundedBytes } from "../../http/answer-size.js";
-import { boundedJson } from "../../http/bounded-json.js";
+import { boundedJsonInSlices } from "../../http/bounded-json.js";
+import { WorkStopped } from "../../domain/counted-work.js";
+import { runInSlices } from "../../services/time-slices.js";
 import type { Deps } from "../../services/deps.js";
 import type { Cache } from "../../services/cache/cache.js";
 import { answerKey, cachedAnswer, type AnswerKey, type Computed } from "../../services/cache/cached-answer.js";
@@ -58,17 +60,17 @@ export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<
             },
           });
         },
-        willSendResponse: ({ response }) => {
-          if (!isExecuted) return Promise.resolve();
+        willSendResponse: async ({ response }) => {
+          if (!isExecuted) return;
           const { operation } = chosenOf(call);
-          const answer = call.limit.over.aborted ? noBytes : written(call, response);
-          if (answer === null) return Promise.resolve();
+          // The other plugins are done with the answer before the first pause.
+          const answer = await written(call, response);
+          if (answer === null) return;
           handOver(call, answer, response);
           const isWhole = !call.limit.over.aborted && !call.hasErrors;
           finish({ answer, bytes: isWhole ? answer.length : null });
           if (isWhole && operation.aboutSchema !== null)
             aboutSchema.set(operation.aboutSchema, answer, { size: answer.length });
-          return Promise.resolve();
         },
       });
     },
@@ -122,14 +124,18 @@ function handOver(
   return response;
 }
 
-/** null: it is no answer with data, or too large for one, and says so instead. */
-function written(call: Call, response: GraphQLResponse): Buffer | null {
+/** In turns with other requests. null: it is no answer with data, or too large for one, and says so instead; no bytes: it was ended. */
+async function written(call: Call, response: GraphQLResponse): Promise<Buffer | null> {
   const { body } = response;
-  if (body.kind !== "single" || !("data" in body.singleResult)) return null;
+  const { deps, limit } = call;
+  if (limit.over.aborted) return noBytes;
+  if (deps === null || body.kind !== "single" || !("data" in body.singleResult)) return null;
   const { errors, data, extensions } = body.singleResult;
+  const answer = errors === undefined ? { data, extensions } : { errors, data, extensions };
   try {
-    return boundedBytes(boundedJson(errors === undefined ? { data, extensions } : { errors, data, extensions }));
+    return boundedBytes(await runInSlices(deps, () => boundedJsonInSlices(answer)));
   } catch (error) {
+    if (error instanceof WorkStopped) return noBytes;
     if (!(error instanceof AnswerTooLarge)) throw error;
     const refused = call.chosen?.operation.kind === "mutation" ? tooLargeAndDone : tooLarge;
     refuse(call, response, call.priced === null ? refused : { ...refused, cost: call.priced.cost });

@@ -7,11 +7,14 @@ import {
   type GraphQLResolveInfo,
   type GraphQLSchema,
 } from "graphql";
-import { yieldToOthers } from "../../services/time-slices.js";
+import type { SlicedWork } from "../../services/time-slices.js";
 import type { Context } from "../context.js";
 
 /** Resolving a field, and writing what was found. */
 const stepsOfField = 5;
+
+/** A list of so few is written in one turn. */
+const rowsAtOnce = 8;
 
 /**
  * Lets others have their turn between the objects of an answer, and counts what is written of them: however wide a document is, nobody
@@ -33,14 +36,18 @@ function paced(resolve: GraphQLFieldResolver<unknown, Context>): GraphQLFieldRes
     if (work === undefined) return resolve(source, args, context, info);
     const counted = (found: unknown): unknown => {
       work.step(stepsOfField * (1 + rowsOf(found) * selectionsOf(info)));
-      return found;
+      return Array.isArray(found) && found.length > rowsAtOnce ? inTurns(found, work) : found;
     };
-    const asked = (): unknown => {
+    return work.inTurn(() => {
       const found = resolve(source, args, context, info);
       return found instanceof Promise ? found.then(counted) : counted(found);
-    };
-    return work.pause() === null ? asked() : yieldToOthers(context.deps).then(asked);
+    });
   };
+}
+
+/** Each row as it is while this request has its turn, and then the promise of it: GraphQL completes one before it asks for the next. */
+function* inTurns(rows: readonly unknown[], work: SlicedWork): Iterable<unknown> {
+  for (const row of rows) yield work.inTurn(() => row);
 }
 
 const rowsOf = (found: unknown): number => (Array.isArray(found) ? found.length : 1);

@@ -11,7 +11,7 @@ import { planMarkdownInSlices } from "../../exports/document/markdown.js";
 import { schemaOrgTextInSlices } from "../../exports/schema-org/schema-org.js";
 import { loadFrozenPlan } from "../../services/plans/load-plan.js";
 import { briefPlanInSlices, briefPlanSchema } from "../../exports/json/brief-plan.js";
-import { boundedJson } from "../../http/bounded-json.js";
+import { boundedJsonInSlices } from "../../http/bounded-json.js";
 import { readSelection, selectionNames, selectionParameters } from "../plan-selection.js";
 import { planAddress } from "../../exports/addresses.js";
 import { planPath } from "../../exports/page/page-links.js";
@@ -79,7 +79,7 @@ export const planEndpoint = endpoint(
         const selection = readSelection(question.query);
         if (!selection.ok) return selection;
         const plan = yield* planJsonInSlices(answer, question);
-        return { ok: true, value: boundedJson(yield* briefPlanInSlices(plan, selection.value)) };
+        return { ok: true, value: yield* boundedJsonInSlices(yield* briefPlanInSlices(plan, selection.value)) };
       },
     },
   ],

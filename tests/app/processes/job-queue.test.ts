@@ -86,7 +86,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
     let pauses = 0;
     const watched: Deps = {
       ...deps,
-      work: { steps: 0, step: () => undefined, hold: () => undefined, pause: () => ((pauses += 1), null) },
+      work: { ...openTimeSlicer(() => 0).beginJob(), pause: () => ((pauses += 1), null) },
     };
     await noteFactSources(watched);
     // A pause at least for each food.

@@ -30,11 +30,7 @@ describeOnEmbedded("a file that is imported where readers are served", (open) =>
     const beginJob = () => {
       const work = slicer.beginJob();
       return {
-        get steps() {
-          return work.steps;
-        },
-        step: (count: number) => work.step(count),
-        hold: () => undefined,
+        ...work,
         pause: () => {
           asked += 1;
           const pausing = work.pause();
