@@ -1,23 +1,32 @@
-import { runToEnd, type InSlices } from "../domain/counted-work.js";
 import { AnswerTooLarge, mostAnswerBytes } from "./answer-size.js";
 
 /**
  * `JSON.stringify`. What comes to more characters than that is given up before any of it is written: its length is counted first, which
- * takes a fraction of the time that writing takes. A turn to count, and one to write.
+ * takes a fraction of the time that writing takes.
  *
  * @throws AnswerTooLarge
  */
-export function* boundedJsonInSlices(value: unknown, most = mostAnswerBytes): InSlices<string> {
-  if (countTo(value, most, 0) > most) throw new AnswerTooLarge();
+export function boundedJson(value: unknown, most = mostAnswerBytes): string {
+  count(value, most);
+  return write(value, most);
+}
+
+/** The same of what may be long: a turn to count, and one to write. @throws AnswerTooLarge */
+export function* boundedJsonInSlices(value: unknown, most = mostAnswerBytes): Generator<undefined, string, undefined> {
+  count(value, most);
   yield;
+  return write(value, most);
+}
+
+function count(value: unknown, most: number): void {
+  if (countTo(value, most, 0) > most) throw new AnswerTooLarge();
+}
+
+function write(value: unknown, most: number): string {
   const text = JSON.stringify(value);
   if (text.length > most) throw new AnswerTooLarge();
   return text;
 }
-
-/** The same in one turn, of what is short. @throws AnswerTooLarge */
-export const boundedJson = (value: unknown, most = mostAnswerBytes): string =>
-  runToEnd(boundedJsonInSlices(value, most));
 
 /** Characters of the value as JSON and those before, at least: figures count as one, nothing is escaped. Stops above the most. */
 function countTo(value: unknown, most: number, before: number): number {
