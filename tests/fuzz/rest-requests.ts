@@ -34,6 +34,7 @@ const others = [
   "/readyz",
   "/schemas",
   "/openapi.json",
+  "/schema.graphql",
   "/favicon.ico",
   "/robots.txt",
   "/assets/x",

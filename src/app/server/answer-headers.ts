@@ -41,7 +41,12 @@ const onlyByHttps = "max-age=31536000";
 /** To a page elsewhere that asks whether it may send what browsers do not send unasked: it may, for a day. */
 const toPreflight = {
   "access-control-allow-methods": "GET, HEAD, POST",
-  "access-control-allow-headers": "accept, authorization, content-type, idempotency-key, if-none-match, x-request-id",
+  "access-control-allow-headers": [
+    ...["accept", "authorization", "content-type", "idempotency-key", "if-none-match", "last-event-id", "x-request-id"],
+    // Of W3C Trace Context, and the names that GraphQL clients give themselves.
+    ...["traceparent", "tracestate", "baggage", "graphql-client-name", "graphql-client-version"],
+    ...["apollographql-client-name", "apollographql-client-version", "apollo-require-preflight"],
+  ].join(", "),
   "access-control-max-age": "86400",
 } as const;
 

@@ -1,5 +1,7 @@
 import { GraphQLError, GraphQLScalarType, Kind, type ValueNode } from "graphql";
 
+/** Both are profiles of ISO 8601 that it defines: `date-time` and `full-date`. */
+const instantsAndDays = "https://www.rfc-editor.org/rfc/rfc3339#section-5.6";
 const instantShape = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2})$/;
 const dayShape = /^\d{4}-\d{2}-\d{2}$/;
 
@@ -38,6 +40,7 @@ const textOf = (node: ValueNode): string | null => (node.kind === Kind.STRING ? 
 
 export const dateTimeScalar = new GraphQLScalarType<string, string>({
   name: "DateTime",
+  specifiedByURL: instantsAndDays,
   description: "A point in time: an ISO 8601 instant, such as `2026-03-01T09:30:00Z`. Answers are in UTC.",
   serialize: (value) => (value instanceof Date ? value.toISOString() : readInstant(value)),
   parseValue: (value) => readInstant(value),
@@ -46,6 +49,7 @@ export const dateTimeScalar = new GraphQLScalarType<string, string>({
 
 export const dateScalar = new GraphQLScalarType<string, string>({
   name: "Date",
+  specifiedByURL: instantsAndDays,
   description: "A calendar day: ISO 8601, such as `2026-03-01`.",
   serialize: (value) => readDay(value),
   parseValue: (value) => readDay(value),

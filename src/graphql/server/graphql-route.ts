@@ -14,6 +14,7 @@ import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
 import { unavailable } from "../plugins/errors.js";
 import { readAddress, readBody, takeBytes } from "./read-request.js";
 import { refusal, type Refusal } from "./refusal.js";
+import { registerSchemaText } from "./schema-route.js";
 
 const graphqlPath = "/graphql";
 
@@ -30,6 +31,7 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, takeBytes);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
+    if (server.shownSchema !== null) registerSchemaText(scope, server.shownSchema);
     const ask = (
       method: RawRequest["method"],
       bytes: Buffer,

@@ -20,6 +20,7 @@ import { documentsPlugin } from "../plugins/documents.js";
 import { errorsPlugin } from "../plugins/errors.js";
 import { recentBytes } from "./recent-bytes.js";
 import { refusal, refusalStatus, type Refusal } from "./refusal.js";
+import type { GraphQLSchema } from "graphql";
 import { createSchema } from "../schema.js";
 
 /** A request as it came. */
@@ -67,6 +68,8 @@ interface ReadyAnswer {
 }
 
 export interface GraphqlServer {
+  /** null: it is shown to nobody. */
+  readonly shownSchema: GraphQLSchema | null;
   /** Looked at before anything is made for a request: most have one. undefined: it has to be computed. */
   ready(method: RawRequest["method"], bytes: Buffer, asker: Pick<Asker, "actor" | "deps">): ReadyAnswer | undefined;
   answer(request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer>;
@@ -83,7 +86,8 @@ interface KnownRequest {
 
 /** Apollo Server with our plugins, and in front of it the answers to requests that came before, byte by byte. */
 export async function openGraphqlServer(options: EngineOptions, log: Log): Promise<GraphqlServer> {
-  const apollo = openApollo(options, log);
+  const schema = createSchema();
+  const apollo = openApollo(schema, options, log);
   await apollo.start();
   // The same bytes in an address and in a body may mean something else.
   const known = {
@@ -147,7 +151,7 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     };
   };
 
-  return { ready, answer, stop: () => apollo.stop() };
+  return { shownSchema: options.introspection ? schema : null, ready, answer, stop: () => apollo.stop() };
 }
 
 const rateLimited = 429;
@@ -162,8 +166,7 @@ const stepsOfRefusal = ({ bytes }: RawRequest): number =>
   Math.min(bytes.length, bytesOfDocument) + bytes.length / bytesInStep;
 
 /** Everything that would look at the environment, write to others or answer in its own way is off. */
-function openApollo(options: EngineOptions, log: Log): ApolloServer<CallContext> {
-  const schema = createSchema();
+function openApollo(schema: GraphQLSchema, options: EngineOptions, log: Log): ApolloServer<CallContext> {
   const told = (level: "info" | "warn" | "error") => (message?: unknown) =>
     log[level]({ part: "apollo" }, String(message));
   return new ApolloServer<CallContext>({

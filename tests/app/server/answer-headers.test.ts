@@ -126,7 +126,10 @@ describeOnEmbedded("what every answer says to browsers", (open) => {
       expect(text(answer, "access-control-allow-origin"), path).toBe("*");
       expect(text(answer, "access-control-allow-methods").split(", "), path).toContain("POST");
       expect(text(answer, "access-control-allow-headers").split(", "), path).toEqual(
-        expect.arrayContaining(["authorization", "content-type", "idempotency-key", "if-none-match"]),
+        expect.arrayContaining([
+          ...["authorization", "content-type", "idempotency-key", "if-none-match", "traceparent", "tracestate"],
+          ...["graphql-client-name", "apollographql-client-name", "apollographql-client-version"],
+        ]),
       );
       expect(text(answer, "access-control-max-age"), path).toBe("86400");
     }
