@@ -2,28 +2,39 @@ import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
 import type { Meal, PlanBundle } from "../domain/model/plan.js";
 import { inLanguage } from "../domain/plan/translate/in-language.js";
+import { writersShow, type Show } from "../exports/words/shown-amount.js";
 import type { RevisionSummary } from "../services/deps.js";
 
-/** A revision with its document, and the document's foods and components by slug. */
+/** A revision with its document, the document's foods and components by slug, and in whose language its things are named. */
 export interface FrozenPlan {
   readonly published: RevisionSummary;
+  /** BCP 47 tag of the reader, or that of the plan. */
+  readonly locale: string;
   readonly bundle: PlanBundle;
   readonly foods: ReadonlyMap<string, Food>;
   readonly components: ReadonlyMap<string, Component>;
 }
 
-export const frozenPlan = (published: RevisionSummary, bundle: PlanBundle): FrozenPlan => ({
+export const frozenPlan = (
+  published: RevisionSummary,
+  bundle: PlanBundle,
+  locale: string = published.locale,
+): FrozenPlan => ({
   published,
+  locale,
   bundle,
   foods: new Map(bundle.foods.map((food) => [food.slug, food])),
   components: new Map(bundle.components.map((component) => [component.slug, component])),
 });
 
-/** The same with its texts in a reader's language, as far as they were translated. */
-export function frozenInLanguage(frozen: FrozenPlan, locale: string | null): FrozenPlan {
-  const bundle = inLanguage(frozen.bundle, locale);
-  return bundle === frozen.bundle ? frozen : frozenPlan(frozen.published, bundle);
-}
+/** The same for a reader: its foods by their names in the language, its texts as far as they were translated. */
+export const frozenInLanguage = (frozen: FrozenPlan, locale: string | null): FrozenPlan =>
+  locale === null || locale === frozen.locale
+    ? frozen
+    : frozenPlan(frozen.published, inLanguage(frozen.bundle, locale), locale);
+
+/** Amounts as the plan's writer measures them, in the reader's words. */
+export const showOf = ({ bundle, locale }: FrozenPlan): Show => ({ ...writersShow(bundle.plan), locale });
 
 /** The food of that slug. A revision holds every food it names, so a missing one is a fault, not the caller's error. */
 export function foodIn(frozen: FrozenPlan, slug: string): Food {
@@ -50,6 +61,6 @@ export function mealIn(frozen: FrozenPlan, slug: string): Meal {
   return meal;
 }
 
-/** The language of its texts where that is not the one it was written in; an object in two languages is two for a caching client. */
-export const languageShown = ({ bundle, published }: FrozenPlan): { readonly language?: string } =>
-  bundle.plan.locale === published.locale ? {} : { language: bundle.plan.locale };
+/** Whose language it is in where that is not the plan's own; an object in two languages is two for a caching client. */
+export const languageShown = ({ locale, published }: Pick<FrozenPlan, "locale" | "published">) =>
+  locale === published.locale ? {} : { language: locale };

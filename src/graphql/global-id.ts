@@ -2,14 +2,14 @@
 export type NodeRef =
   | { readonly kind: "Publisher"; readonly id: string }
   | { readonly kind: "Plan"; readonly revision: string }
-  /** `language`: BCP 47, of a translation; left out: as it was written. */
+  /** `language`: BCP 47, of a reader; left out: as it was written. */
   | {
       readonly kind: "Meal" | "Component";
       readonly revision: string;
       readonly slug: string;
       readonly language?: string;
     }
-  | { readonly kind: "Food"; readonly revision: string | null; readonly slug: string };
+  | { readonly kind: "Food"; readonly revision: string | null; readonly slug: string; readonly language?: string };
 
 const partsOf = (ref: NodeRef): readonly string[] => {
   switch (ref.kind) {
@@ -21,6 +21,7 @@ const partsOf = (ref: NodeRef): readonly string[] => {
     case "Component":
       return [ref.kind, ref.revision, ref.slug, ...(ref.language === undefined ? [] : [ref.language])];
     case "Food":
+      if (ref.language !== undefined) return [ref.kind, ref.revision ?? "", ref.slug, ref.language];
       return ref.revision === null ? [ref.kind, ref.slug] : [ref.kind, ref.revision, ref.slug];
   }
 };
@@ -39,20 +40,20 @@ export function readGlobalId(id: string): NodeRef | null {
 function refOf(encoded: readonly string[]): NodeRef | null {
   const parts = encoded.map(decodeText);
   const [kind, first, second, third] = parts;
-  if (kind !== "Food" && !isUuid(first)) return null;
-  if (kind === "Food" && typeof second === "string" && !isUuid(first)) return null;
-  if (typeof first !== "string" || first === "" || second === null || parts.length > 4) return null;
-  if (third !== undefined && kind !== "Meal" && kind !== "Component") return null;
+  if (typeof first !== "string" || second === null || third === null || third === "" || parts.length > 4) return null;
+  const language = third === undefined ? {} : { language: third };
   if (kind === "Food") {
-    return second === undefined ? { kind, revision: null, slug: first } : { kind, revision: first, slug: second };
+    if (second === undefined) return first === "" ? null : { kind, revision: null, slug: first };
+    // A food of today that is named in a reader's language is in no revision.
+    if (first === "" && third !== undefined) return { kind, revision: null, slug: second, ...language };
+    return isUuid(first) ? { kind, revision: first, slug: second, ...language } : null;
   }
+  if (!isUuid(first)) return null;
+  if ((kind === "Meal" || kind === "Component") && second !== undefined)
+    return { kind, revision: first, slug: second, ...language };
+  if (third !== undefined) return null;
   if (kind === "Publisher") return { kind, id: first };
-  if (kind === "Plan") return { kind, revision: first };
-  if ((kind === "Meal" || kind === "Component") && second !== undefined) {
-    if (third === null || third === "") return null;
-    return { kind, revision: first, slug: second, ...(third === undefined ? {} : { language: third }) };
-  }
-  return null;
+  return kind === "Plan" ? { kind, revision: first } : null;
 }
 
 /** What the database calls revisions and publishers; anything else was never given out. */

@@ -97,10 +97,11 @@ export interface FoodConnectionParent {
   readonly search: string | null;
 }
 
-/** `frozenIn` null: the food as known today. */
-export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
-export type FoodPartParent = FoodPart & { readonly food: Food };
-export type PackParent = Pack & { readonly food: Food };
+/** `frozenIn` null: the food as known today; `locale`: BCP 47 tag of whoever reads it, null: as it was written. */
+export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null; readonly locale: string | null };
+export type FoodPartParent = FoodPart & { readonly food: FoodParent };
+/** `show` null: as it was written. */
+export type PackParent = Pack & { readonly food: Food; readonly show: Show | null };
 
 export interface ScaledPlanParent extends Shown {
   readonly scaled: ScaledPlan;
@@ -152,7 +153,7 @@ export interface UseParent extends Shown {
   readonly use: Use;
   readonly food: Food;
 }
-export type PackCountParent = PackCount & { readonly food: Food };
+export type PackCountParent = PackCount & { readonly food: Food; readonly show: Show };
 
 export type AllergenStatementParent = AllergenStatement & InPlan;
 export type AllergenFindingParent = AllergenFinding & InPlan;

@@ -39,9 +39,9 @@ const page = `
 const detail = `
   query Detail($household: HouseholdInput) {
     plan(publisher: "third-gate-allotments", slug: "eggs-and-oats") {
-      id planId updatedAt meals { id mealId day } components { id componentId yield { text } }
+      id planId updatedAt meals { id mealId day } components { id componentId yield { text } lines { partName food { id name } } } foods { id name aisleName }
       scaling(servings: 4, household: $household) {
-        scaled { servings meals { factor meal { id day } } shoppingList { aisles { name lines { food { id slug } toTake } } cost { atTill { amount } } } storage { place days } }
+        scaled { servings meals { factor meal { id day } } shoppingList { aisles { name lines { food { id slug name packs { name content { text } } } toTake } } cost { atTill { amount } } } storage { place days } }
         problems { code message }
       }
     }

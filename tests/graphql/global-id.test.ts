@@ -13,6 +13,7 @@ const anyRef: fc.Arbitrary<NodeRef> = fc.oneof(
   fc.record({ kind: fc.constant("Component" as const), revision: id, slug: key }),
   fc.record({ kind: fc.constantFrom("Meal" as const, "Component" as const), revision: id, slug: key, language: key }),
   fc.record({ kind: fc.constant("Food" as const), revision: fc.option(id), slug: key }),
+  fc.record({ kind: fc.constant("Food" as const), revision: fc.option(id), slug: key, language: key }),
 );
 
 describe("a global id", () => {

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Food } from "../../domain/model/food.js";
-import { showWritten, type Show } from "../words/shown-amount.js";
+import { asWritten, showWritten } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { frozenFoodSchema } from "./frozen-food.js";
 import { list, named, text, texts, type Json } from "./named-schema.js";
@@ -27,8 +27,7 @@ export const foodSchema = named(
 type FoodJson = Json<typeof foodSchema>;
 
 export function foodJson(food: Food): FoodJson {
-  // A food belongs to no plan's measures: parts and packs stay in the units they were written in.
-  const show: Show = { measures: "METRIC", locale: food.names[0]?.language ?? "en", converts: false };
+  const show = asWritten(food);
   return {
     ...food,
     parts: food.parts.map(({ name, perPiece, after, source }) => ({
@@ -37,6 +36,6 @@ export function foodJson(food: Food): FoodJson {
       after,
       source,
     })),
-    packs: food.packs.map((pack) => packJson(pack, food)),
+    packs: food.packs.map((pack) => packJson(pack, food, null)),
   };
 }

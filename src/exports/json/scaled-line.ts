@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Step } from "../../domain/model/component.js";
 import { writtenMinutes } from "../../domain/prep-session/solver/step-growth.js";
 import type { ScaledLine } from "../../domain/plan/scaled.js";
+import { partIn } from "../words/part-words.js";
 import { showScaledLine } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { named, text, texts, type Json } from "./named-schema.js";
@@ -14,6 +15,7 @@ export const scaledLineSchema = named(
     code: text("Unique inside its meal or component, and stable."),
     item: namedThingSchema.describe("What is used, after any swap."),
     part: text("The part of the food, if it is only a part: `zest`.").nullable(),
+    partName: text("The same for people, in the reader's language.").nullable(),
     swapped: z.boolean().describe("The food is not the one written: a swap was taken."),
     written: text("The line in the writer's own words."),
     amount: amountSchema.nullable().describe("How much. Null if it is added to taste."),
@@ -31,6 +33,7 @@ export const scaledLineJson = (scaled: ScaledLine, things: ThingsOfPlan): Scaled
     code: line.id,
     item: things.item(item),
     part: item.kind === "FOOD" ? item.part : null,
+    partName: item.kind === "FOOD" && item.part !== null ? partIn(things.reader.locale, item.part) : null,
     swapped: item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
     written: line.written,
     amount: showScaledLine(scaled, things.factsOf(item), things.reader),

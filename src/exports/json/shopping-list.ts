@@ -7,9 +7,12 @@ import type { InSlices } from "../../domain/counted-work.js";
 import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../words/food-name.js";
 import { noFacts } from "../words/name-book.js";
+import { packName } from "../words/pack-names.js";
+import { partIn } from "../words/part-words.js";
+import { codeName } from "../words/rule-words.js";
 import { takenText, toBuyText } from "../words/packs-text.js";
 import { isOptional } from "../document/shopping-text.js";
-import { showAmount, showWritten } from "../words/shown-amount.js";
+import { asWritten, showAmount, showWritten } from "../words/shown-amount.js";
 import { amountSchema, moneySchema, sourceSchema } from "./amount.js";
 import { costSchema } from "./cost.js";
 import { day, list, named, slug, text, type Json } from "./named-schema.js";
@@ -23,9 +26,9 @@ export const packSchema = named(
   "Something a shop sells.",
   z.object({
     code: text("Code, unique inside the food."),
-    name: text("As sold: tin, bag, punnet."),
+    name: text("As sold: tin, bag, punnet; on a list in the reader's language."),
     content: amountSchema.describe(
-      "What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out.",
+      "What is in it, in the unit of its label. Of what is loose: how much the price is for; on a list, how much is weighed out.",
     ),
     price: moneySchema.nullable().describe("Its price. Null if it is not known."),
     region: text("ISO 3166 code of where it is sold. Null if it is sold anywhere.", 10).nullable(),
@@ -52,6 +55,7 @@ const useSchema = named(
     meal: namedThingSchema.nullable().describe("The meal, if a meal takes it."),
     component: namedThingSchema.nullable().describe("The component, if a component takes it."),
     part: text("The part of the food it takes; `amount` then counts the pieces it needs.").nullable(),
+    partName: text("The same for people, in the reader's language.").nullable(),
     asWritten: text("The line in the writer's own words."),
     amount: amountSchema.nullable().describe("How much, in the unit of the need. Null if it is added to taste."),
     optional: z.boolean().describe("The line that takes it may be left out."),
@@ -63,7 +67,8 @@ const shoppingLineSchema = named(
   "One food to buy.",
   z.object({
     food: namedThingSchema,
-    aisle: text("The aisle of the shop."),
+    aisle: text("Code of the aisle of the shop."),
+    aisleName: text("The aisle for people, in the reader's language."),
     need: amountSchema
       .nullable()
       .describe(
@@ -89,7 +94,8 @@ const shoppingLineSchema = named(
     uses: list(useSchema, "The meals and components that use it, with amounts."),
     partsOver: list(
       z.object({
-        part: text("Name of the part."),
+        part: text("Name of the part, as lines have it."),
+        partName: text("The same for people, in the reader's language."),
         pieces: z.number().min(0).describe("Pieces of the food that it is left of."),
         amount: amountSchema
           .nullable()
@@ -122,13 +128,12 @@ const foodJson = (food: Food, { locale }: Reader) => ({
   name: foodNameFor(food, locale),
 });
 
-/** In the units it is labelled with, whoever reads it. */
-export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => {
-  const label = (amount: Measured) =>
-    showWritten(amount, food, { measures: "METRIC", locale: food.names[0]?.language ?? "en", converts: false });
+/** In the units it is labelled with, whoever reads it; `reader` null: in the writer's words. */
+export const packJson = (pack: Pack, food: Food, reader: Reader | null): Json<typeof packSchema> => {
+  const label = (amount: Measured) => showWritten(amount, food, reader ?? asWritten(food));
   return {
     code: pack.id,
-    name: pack.name,
+    name: reader === null ? pack.name : packName(pack.name, reader.locale),
     content: label(pack.content),
     price: pack.price,
     region: pack.region,
@@ -139,12 +144,17 @@ export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => {
   };
 };
 
-const useJson = ({ bundle, meal, component, part, asWritten, amount, optional }: Use, food: Food, reader: Reader) => ({
+const useJson = (
+  { bundle, meal, component, part, asWritten: written, amount, optional }: Use,
+  food: Food,
+  reader: Reader,
+) => ({
   plan: { publisher: bundle.plan.publisher, slug: bundle.plan.slug, title: bundle.plan.title },
   meal: meal && { kind: "MEAL" as const, slug: meal.slug, name: meal.title },
   component: component && { kind: "COMPONENT" as const, slug: component.slug, name: component.title },
   part,
-  asWritten,
+  partName: part && partIn(reader.locale, part),
+  asWritten: written,
   amount: amount && showAmount(amount, food, reader),
   optional,
 });
@@ -154,18 +164,23 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
   return {
     food: foodJson(food, reader),
     aisle: food.aisle,
+    aisleName: codeName("aisles", food.aisle, wordsFor(reader.locale)),
     need: need && showAmount(need, food, reader),
     onHand: onHand && showAmount(onHand, food, reader),
     toBuy: toBuy && { ...showAmount(toBuy, food, reader), text: toBuyText(toBuy, food, reader) },
     buy: buy.map(({ pack, count, weighedFrom }) => ({
       count,
-      pack: packJson(pack, food),
-      weighedFrom: weighedFrom === undefined ? null : packJson(weighedFrom, food),
+      pack: packJson(pack, food, reader),
+      weighedFrom: weighedFrom === undefined ? null : packJson(weighedFrom, food, reader),
     })),
     cost,
     uses: uses.map((use) => useJson(use, food, reader)),
     // The food's own words and densities are those of whole pieces.
-    partsOver: partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, reader) })),
+    partsOver: partsOver.map((over) => ({
+      ...over,
+      partName: partIn(reader.locale, over.part),
+      amount: over.amount && showAmount(over.amount, noFacts, reader),
+    })),
     open,
     optional: isOptional(line),
     toTake: takenText(line, reader),

@@ -59,7 +59,7 @@ const guidanceIn = (guidance: StorageGuidance, words: Words): StorageGuidance =>
 });
 
 /** Conditions and notes of the rules in the reader's language. */
-export const storageIn = (storage: StorageAnswer, words: Words): StorageAnswer =>
+export const storageIn = <Kept extends Pick<StorageAnswer, "guidance">>(storage: Kept, words: Words): Kept =>
   words.language === "en"
     ? storage
     : { ...storage, guidance: storage.guidance.map((guidance) => guidanceIn(guidance, words)) };

@@ -5,7 +5,7 @@ import type { ShoppingLine } from "../../domain/plan/scaled.js";
 import { presentAmount, presentWritten } from "../../domain/quantity/format.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { findUnit } from "../../domain/quantity/unit.js";
-import { ruleText } from "./rule-words.js";
+import { packName } from "./pack-names.js";
 import { wordsFor } from "./words-for.js";
 
 /**
@@ -39,7 +39,7 @@ function packText(pack: Pack, food: Food, count: number, reader: Reader): string
   const single = low === "1" && high === "1" && (unit === "piece" || unit.startsWith("own:"));
   if (single || isLoose(pack)) return content(count);
   const words = wordsFor(reader.locale);
-  return words.packOf({ count, pack: ruleText("packNames", pack.name, words), content: content(1) });
+  return words.packOf({ count, pack: packName(pack.name, reader.locale), content: content(1) });
 }
 
 /** A "pound of 1 lb" is no pack but a price by weight. */

@@ -1,4 +1,4 @@
-import type { AmountLanguage } from "../../domain/quantity/reader-locale.js";
+import { languageOf, type AmountLanguage } from "../../domain/quantity/reader-locale.js";
 
 /** What a part is called. One and many where it is counted by itself; else one word, and it is taken of its food. */
 interface PartName {
@@ -67,6 +67,9 @@ export const partName = (food: string, part: string, language: string): string =
 
 /** The part alone: "juice". */
 export const partWord = (part: string, language: string): string => nameOf(part, language).one;
+
+/** The same for a BCP 47 tag. */
+export const partIn = (locale: string, part: string): string => partWord(part, languageOf(locale));
 
 const nameOf = (part: string, language: string): PartName =>
   names[language as AmountLanguage]?.[part] ?? { one: part, many: null };

@@ -6,6 +6,7 @@ import type {
   RationalText,
   UnitRef,
 } from "../../domain/model/amount.js";
+import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
@@ -39,6 +40,13 @@ export interface ShownAmount {
 
 /** As the writer wrote it. */
 export const writersShow = (plan: Pick<Plan, "measures" | "locale">): Show => ({ ...plan, converts: false });
+
+/** Packs and parts of a food that is shown to nobody in particular: in the units and the language they were written in. */
+export const asWritten = ({ names }: Pick<Food, "names">): Show => ({
+  measures: "METRIC",
+  locale: names[0]?.language ?? "en",
+  converts: false,
+});
 
 /** As this household wants it; what it leaves open is the writer's choice. */
 export const showFor = (household: Household, plan: Pick<Plan, "measures" | "locale">): Show => ({

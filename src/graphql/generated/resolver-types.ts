@@ -581,7 +581,7 @@ export type Component = Node & {
   readonly credits: ReadonlyArray<Credit>;
   /** Things to have at hand that are no appliances, such as a large baking tray. */
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
-  /** Opaque id, for `node`. Of a translation another one than of the original. */
+  /** Opaque id, for `node`. Another one for readers of another language than the plan's own: `componentId` is the same for all. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the component. Null if there is none. */
   readonly image: Maybe<Image>;
@@ -1304,8 +1304,10 @@ export type FindingSeverity =
  */
 export type Food = Node & {
   readonly __typename?: 'Food';
-  /** The aisle of the shop. */
+  /** Code of the aisle of the shop. */
   readonly aisle: Scalars['String']['output'];
+  /** The aisle for people, in the language of the household or the plan that the food is reached through, or else in English. */
+  readonly aisleName: Scalars['String']['output'];
   /** What is known about allergens. One that is not listed is not known; it is never absent. */
   readonly allergens: ReadonlyArray<FoodAllergen>;
   /** In every kitchen (water from the tap): counted and named, but never on a shopping list. */
@@ -1320,13 +1322,16 @@ export type Food = Node & {
   readonly edible: ReadonlyArray<EdiblePortion>;
   /** Slug of the food it builds on, which all share. Null if the food is shared or builds on none. */
   readonly extends: Maybe<Scalars['String']['output']>;
-  /** Opaque id, for `node`. */
+  /** Opaque id, for `node`. Another one for readers of another language: `slug` is the same for all. */
   readonly id: Scalars['ID']['output'];
   /** How long it keeps, as its writer or its label says. */
   readonly keeping: ReadonlyArray<KeepingRule>;
   /** Measures that only this food has, such as a clove or a stick. */
   readonly measures: ReadonlyArray<FoodMeasure>;
-  /** Its name in the singular, in the language asked for, or else in the food's first language. */
+  /**
+   * Its name in the singular, in the language asked for; without one in that of the household, or else of the plan, that it is reached through; of
+   * `Query.food` and the like in the food's first language.
+   */
   readonly name: Scalars['String']['output'];
   /** All its names. */
   readonly names: ReadonlyArray<FoodName>;
@@ -1519,7 +1524,7 @@ export type FoodPart = {
   readonly keeping: ReadonlyArray<KeepingRule>;
   /** Class of published keeping rules for the part by itself. Null if there is none. */
   readonly keepsAs: Maybe<Scalars['String']['output']>;
-  /** Name of the part. */
+  /** Name of the part, as lines have it. */
   readonly name: Scalars['String']['output'];
   /** Nutrients in 100 g of the part by itself. Empty if nobody gives any, and those of the whole are not its own. */
   readonly nutrients: ReadonlyArray<FoodNutrient>;
@@ -1527,6 +1532,8 @@ export type FoodPart = {
   readonly perPiece: Amount;
   /** The source of the figure or statement. */
   readonly source: Source;
+  /** The same for people, in the language of the household or the plan that the food is reached through, or else in English. */
+  readonly title: Scalars['String']['output'];
 };
 
 /** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
@@ -1883,6 +1890,8 @@ export type Line = {
   readonly optional: Scalars['Boolean']['output'];
   /** The part of the food, if it is only a part: `zest`. */
   readonly part: Maybe<Scalars['String']['output']>;
+  /** The same for people, in the language of the household or the plan that the line is reached through. */
+  readonly partName: Maybe<Scalars['String']['output']>;
   /** How it is prepared. */
   readonly preparation: Maybe<Scalars['String']['output']>;
   /** How it grows. */
@@ -1928,7 +1937,7 @@ export type Meal = Node & {
   readonly components: ReadonlyArray<Component>;
   /** Days after the prep session; 0 is the day of the session. */
   readonly day: Scalars['Int']['output'];
-  /** Opaque id, for `node`. Of a translation another one than of the original. */
+  /** Opaque id, for `node`. Another one for readers of another language than the plan's own: `mealId` is the same for all. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the meal. Null if there is none. */
   readonly image: Maybe<Image>;
@@ -2660,11 +2669,11 @@ export type Pack = {
   readonly __typename?: 'Pack';
   /** Code, unique inside the food. */
   readonly code: Scalars['String']['output'];
-  /** What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out. */
+  /** What is in it, in the unit of its label. Of what is loose: how much the price is for; on a list, how much is weighed out. */
   readonly content: Amount;
   /** Sold in any amount, not in packs: onions from a crate, nuts from a bin. */
   readonly loose: Scalars['Boolean']['output'];
-  /** As sold: tin, bag, punnet. */
+  /** As sold: tin, bag, punnet. Below a household or a plan in its language. */
   readonly name: Scalars['String']['output'];
   /** Its price. Null if it is not known. */
   readonly price: Maybe<Money>;
@@ -2726,8 +2735,10 @@ export type PartOver = {
   readonly __typename?: 'PartOver';
   /** How much of the part that is. Null if it is not known what one piece gives. */
   readonly amount: Maybe<Amount>;
-  /** Name of the part. */
+  /** Name of the part, as lines have it. */
   readonly part: Scalars['String']['output'];
+  /** The same for people, in the reader's language. */
+  readonly partName: Scalars['String']['output'];
   /** Pieces of the food that it is left of. */
   readonly pieces: Scalars['Float']['output'];
 };
@@ -4390,6 +4401,8 @@ export type ScaledLine = {
   readonly line: Line;
   /** The part of the food that is used. */
   readonly part: Maybe<Scalars['String']['output']>;
+  /** The same for people, in the reader's language. */
+  readonly partName: Maybe<Scalars['String']['output']>;
   /** The food is not the one written: a swap was taken. */
   readonly swapped: Scalars['Boolean']['output'];
 };
@@ -4732,10 +4745,17 @@ export type SettleRowPayload = {
 /** A part of a shop. */
 export type ShoppingAisle = {
   readonly __typename?: 'ShoppingAisle';
+  /** Its code, as `Food.aisle` has it. */
+  readonly code: Scalars['String']['output'];
   /** What to buy there. */
   readonly lines: ReadonlyArray<ShoppingLine>;
-  /** Its name. */
+  /**
+   * Its code.
+   * @deprecated Since 2026-12-01: it is the code. Use `code`, and `title` for people.
+   */
   readonly name: Scalars['String']['output'];
+  /** Its name for people, in the reader's language. */
+  readonly title: Scalars['String']['output'];
 };
 
 /** One food to buy. */
@@ -5158,6 +5178,8 @@ export type Use = {
   readonly optional: Scalars['Boolean']['output'];
   /** The part of the food it takes; `amount` then counts the pieces it needs. */
   readonly part: Maybe<Scalars['String']['output']>;
+  /** The same for people, in the reader's language. */
+  readonly partName: Maybe<Scalars['String']['output']>;
   /** The plan. */
   readonly plan: Plan;
 };
@@ -6492,6 +6514,7 @@ export type FindingResolvers<ContextType = Context, ParentType extends Resolvers
 
 export type FoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
   aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  aisleName: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   allergens: Resolver<ReadonlyArray<ResolversTypes['FoodAllergen']>, ParentType, ContextType>;
   alwaysThere: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   catalogueFood: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType>;
@@ -6587,6 +6610,7 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
   nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
   perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ImageResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Image'] = ResolversParentTypes['Image']> = {
@@ -6711,6 +6735,7 @@ export type LineResolvers<ContextType = Context, ParentType extends ResolversPar
   measured: Resolver<ResolversTypes['Measured'], ParentType, ContextType>;
   optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  partName: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   rule: Resolver<ResolversTypes['ScalingRule'], ParentType, ContextType>;
   swaps: Resolver<ReadonlyArray<ResolversTypes['Swap']>, ParentType, ContextType>;
@@ -6894,6 +6919,7 @@ export type PanFactorResolvers<ContextType = Context, ParentType extends Resolve
 export type PartOverResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PartOver'] = ResolversParentTypes['PartOver']> = {
   amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   part: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  partName: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   pieces: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
@@ -7269,6 +7295,7 @@ export type ScaledLineResolvers<ContextType = Context, ParentType extends Resolv
   food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
   line: Resolver<ResolversTypes['Line'], ParentType, ContextType>;
   part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  partName: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   swapped: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
 };
 
@@ -7387,8 +7414,10 @@ export type SettleRowPayloadResolvers<ContextType = Context, ParentType extends 
 };
 
 export type ShoppingAisleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingAisle'] = ResolversParentTypes['ShoppingAisle']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ShoppingLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingLine'] = ResolversParentTypes['ShoppingLine']> = {
@@ -7546,6 +7575,7 @@ export type UseResolvers<ContextType = Context, ParentType extends ResolversPare
   meal: Resolver<Maybe<ResolversTypes['Meal']>, ParentType, ContextType>;
   optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  partName: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
 };
 

@@ -74,13 +74,13 @@ export const queryResolvers: QueryResolvers = {
 
   food: async (_, { slug, publisher }, { deps, actor, loaders }) => {
     const food = publisher ? await findOwnFood(deps, actor, { publisher, slug }) : await loaders.foods.load(slug);
-    return food && foodParent(food, null);
+    return food && foodParent(food, null, null);
   },
 
   foods: async (_, { filter, ...page }, { deps, actor }) => {
     const { search = null, aisle = null, publisher = null } = filter ?? {};
     const found = await listFoods(deps, actor, { filter: { search, aisle, publisher }, page });
-    const shown = connection(valueOf(found), (food) => foodParent(food, null));
+    const shown = connection(valueOf(found), (food) => foodParent(food, null, null));
     return { ...shown, search };
   },
 

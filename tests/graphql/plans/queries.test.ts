@@ -208,6 +208,44 @@ describeOnBothDatabases("queries", (open) => {
     }
   });
 
+  it("give what they named in a reader's language back in that language, and no other", async () => {
+    interface Named {
+      readonly id: string;
+      readonly title?: string;
+      readonly name?: string;
+    }
+    const named = "{ id name packs { name content { text } } parts { title } aisleName }";
+    const household = `{ servings: 6, household: { locale: "de-AT", region: "AT" } }`.slice(2, -2);
+    const { scaled } = (
+      await ask<{
+        plan: {
+          scaled: {
+            meals: { meal: Named & { lines: { food: Named | null }[] } }[];
+            components: { component: Named }[];
+            shoppingList: { lines: { food: Named }[] };
+          };
+        };
+      }>(
+        `{ ${plan} { scaled(${household}) { meals { meal { id title lines { food ${named} } } } components { component { id title } } shoppingList { lines { food ${named} } } } } }`,
+      )
+    ).plan;
+    const meals = scaled.meals.map(({ meal: { lines: _, ...meal } }) => meal);
+    const foods = [
+      ...scaled.meals.flatMap(({ meal }) => meal.lines.flatMap(({ food }) => food ?? [])),
+      ...scaled.shoppingList.lines.map(({ food }) => food),
+    ];
+    expect(foods.map(({ name }) => name)).toContain("Zwiebel");
+    const query = `query ($id: ID!) { node(id: $id) { id ... on Meal { title } ... on Component { title } ... on Food ${named} } }`;
+    for (const each of [...meals, ...scaled.components.map(({ component }) => component), ...foods])
+      expect((await ask<{ node: Named }>(query, { id: each.id })).node).toEqual(each);
+    const first = Buffer.from(foods[0]!.id, "base64url").toString("utf8");
+    for (const language of ["deu-AT", "de-at", "nonsense!", "xx-xx-xx", "en-GB"]) {
+      const forged = Buffer.from(first.replace("de-AT", encodeURIComponent(language))).toString("base64url");
+      expect(forged).not.toBe(foods[0]!.id);
+      expect((await ask<{ node: Named | null }>(query, { id: forged })).node).toBeNull();
+    }
+  });
+
   it("find a revision by its number when it is withdrawn, and no longer by name alone", async () => {
     const name = { publisher: "third-gate-allotments", slug: "eggs-and-oats" };
     await app.deps.data.revisions.withdraw({ ...name, revision: 1 }, new Date("2026-03-02T00:00:00Z"));

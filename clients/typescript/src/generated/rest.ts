@@ -2863,11 +2863,11 @@ export interface components {
         Pack: {
             /** @description Code, unique inside the food. */
             code: string;
-            /** @description What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out. */
+            /** @description What is in it, in the unit of its label. Of what is loose: how much the price is for; on a list, how much is weighed out. */
             content: components["schemas"]["Amount"];
             /** @description Sold in any amount, not in packs. */
             loose: boolean;
-            /** @description As sold: tin, bag, punnet. */
+            /** @description As sold: tin, bag, punnet; on a list in the reader's language. */
             name: string;
             /** @description Its price. Null if it is not known. */
             price: components["schemas"]["Money"] | null;
@@ -3406,6 +3406,7 @@ export interface components {
             /** @description May be left out. */
             optional: boolean;
             part: string | null;
+            partName: string | null;
             preparation: string | null;
             /** @description The food is not the one written: a swap was taken. */
             swapped: boolean;
@@ -3624,8 +3625,10 @@ export interface components {
         };
         /** @description One food to buy. */
         ShoppingLine: {
-            /** @description The aisle of the shop. */
+            /** @description Code of the aisle of the shop. */
             aisle: string;
+            /** @description The aisle for people, in the reader's language. */
+            aisleName: string;
             /** @description The packs that cover it at the least cost. */
             buy: {
                 /**
@@ -3651,8 +3654,10 @@ export interface components {
             partsOver: {
                 /** @description How much of the part that is. Null if it is not known what one piece gives. */
                 amount: components["schemas"]["Amount"] | null;
-                /** @description Name of the part. */
+                /** @description Name of the part, as lines have it. */
                 part: string;
+                /** @description The same for people, in the reader's language. */
+                partName: string;
                 /** @description Pieces of the food that it is left of. */
                 pieces: number;
             }[];
@@ -3915,6 +3920,7 @@ export interface components {
             /** @description The line that takes it may be left out. */
             optional: boolean;
             part: string | null;
+            partName: string | null;
             plan: {
                 /** @description Slug of its publisher. */
                 publisher: string;

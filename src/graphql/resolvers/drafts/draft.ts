@@ -134,5 +134,5 @@ export async function freshFoods(
   slugs.forEach((slug) => loaders.foods.clear(slug));
   const shared = await loaders.readFoods(slugs.filter((slug) => !own.has(slug)));
   const foods = [...shared, ...(await findFoodsOf(deps.data, publisher, [...own]))];
-  return foods.filter((food) => food !== null).map((food) => foodParent(food, null));
+  return foods.filter((food) => food !== null).map((food) => foodParent(food, null, null));
 }

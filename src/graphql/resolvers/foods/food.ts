@@ -1,6 +1,10 @@
 import { guideFood } from "../../../services/answers/guide-single-item.js";
 import { foodNameFor } from "../../../exports/words/food-name.js";
-import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
+import { packName } from "../../../exports/words/pack-names.js";
+import { partIn } from "../../../exports/words/part-words.js";
+import { codeName } from "../../../exports/words/rule-words.js";
+import { wordsFor } from "../../../exports/words/words-for.js";
+import { asWritten, showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type {
   FoodConnectionResolvers,
@@ -24,11 +28,18 @@ import { anybodysSide } from "../plans/readers-side.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
 
 export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
-  id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: idSlug(food) }),
+  id: (food) =>
+    globalId({
+      kind: "Food",
+      revision: food.frozenIn?.id ?? null,
+      slug: idSlug(food),
+      ...(food.locale === null || food.locale === food.frozenIn?.locale ? {} : { language: food.locale }),
+    }),
   owner: (food, _, { loaders }) => (food.owner === undefined ? null : loaders.publishers.load(food.owner)),
   extends: (food) => food.extends?.food ?? null,
-  name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  name: (food, { locale }) => foodNameFor(food, locale ?? food.locale),
   names: ({ names }) => names.map((each) => ({ ...each, counted: each.counted ?? null })),
+  aisleName: ({ aisle, locale }) => codeName("aisles", aisle, wordsFor(locale ?? "en")),
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
   shelfStable: ({ shelfStable }) => shelfStable ?? null,
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
@@ -41,7 +52,7 @@ export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   catalogueFood: (food, _, { loaders }) => (food.ndbNo === null ? null : loaders.catalogueFoods.load(food.ndbNo)),
   nutrients: (food) => foodNutrients(food.nutrients),
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
-  packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
+  packs: (food) => food.packs.map((pack) => ({ ...pack, food, show: shownIn(food) })),
 };
 
 export const foodConnectionResolvers: FieldsToResolve<FoodConnectionResolvers, FoodConnectionParent> = {
@@ -62,22 +73,21 @@ const idSlug = ({ owner, slug, frozenIn }: FoodParent): string =>
   owner === undefined || frozenIn !== null ? slug : `${owner}/${slug}`;
 
 export const foodPartResolvers: FieldsToResolve<FoodPartResolvers, FoodPartParent> = {
+  title: ({ name, food }) => partIn(food.locale ?? "en", name),
   keepsAs: (part) => part.keepsAs ?? null,
   keeping: (part) => part.keeping ?? [],
   nutrients: (part) => foodNutrients(part.nutrients ?? null),
-  perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
+  perPiece: (part) => showWritten(part.perPiece, part.food, shownIn(part.food) ?? asWritten(part.food)),
 };
 
 export const packResolvers: FieldsToResolve<PackResolvers, PackParent> = {
   code: (pack) => pack.id,
-  content: (pack) => showWritten(pack.content, pack.food, asWritten(pack.food)),
+  name: ({ name, show }) => (show === null ? name : packName(name, show.locale)),
+  content: ({ content, food, show }) => showWritten(content, food, show ?? asWritten(food)),
   loose: ({ loose }) => loose !== undefined,
-  step: ({ loose, food }) => (loose?.step ? showWritten(loose.step, food, asWritten(food)) : null),
+  step: ({ loose, food, show }) => (loose?.step ? showWritten(loose.step, food, show ?? asWritten(food)) : null),
 };
 
-/** A food belongs to no plan's measures; packs and parts are shown in the units they were written in. */
-const asWritten = (food: { readonly names: FoodParent["names"] }): Show => ({
-  measures: "METRIC",
-  locale: food.names[0]?.language ?? "en",
-  converts: false,
-});
+/** For whoever reads a food: it belongs to no plan's measures. null: as it was written. */
+const shownIn = (food: FoodParent): Show | null =>
+  food.locale === null ? null : { ...asWritten(food), locale: food.locale };

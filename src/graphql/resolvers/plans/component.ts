@@ -1,12 +1,12 @@
 import { guideComponent } from "../../../services/answers/guide-single-item.js";
 import { toNumber } from "../../../domain/quantity/rational.js";
-import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
+import { showWritten } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
 import type { ComponentParent, RouteParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
-import { languageShown } from "../../frozen-plan.js";
+import { languageShown, showOf } from "../../frozen-plan.js";
 import { planIdOf } from "./plan-over-time.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { mealParent } from "../make-parents.js";
@@ -25,7 +25,7 @@ export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentPa
   credits: ({ credits = [] }) => credits,
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
-  yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),
+  yield: (component) => showWritten(component.yield.amount, component, showOf(component.frozen)),
   yieldSource: (component) => component.yield.source,
   batch: ({ batch }) => ({
     min: toNumber(batch.min),

@@ -23,10 +23,9 @@ import type {
   NutrientFigureParent,
   NutritionParent,
 } from "../../parent-types.js";
-import { foodIn } from "../../frozen-plan.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { foodsIn, keepable } from "./keepable.js";
-import { foodParent } from "../make-parents.js";
+import { foodOfPlan } from "../make-parents.js";
 
 export const allergenStatementResolvers: FieldsToResolve<AllergenStatementResolvers, AllergenStatementParent> = {
   whose: ({ whose }) => whose ?? null,
@@ -50,11 +49,11 @@ export const asIngredientResolvers: FieldsToResolve<AsIngredientResolvers, AsIng
 };
 
 export const foodAsIngredientResolvers: FieldsToResolve<FoodAsIngredientResolvers, FoodAsIngredientParent> = {
-  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+  food: ({ frozen, food }) => foodOfPlan(frozen, food),
 };
 
 export const labelToReadResolvers: FieldsToResolve<LabelToReadResolvers, LabelToReadParent> = {
-  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+  food: ({ frozen, food }) => foodOfPlan(frozen, food),
 };
 
 export const dietResolvers: FieldsToResolve<DietResolvers, DietParent> = {
@@ -78,7 +77,7 @@ export const nutritionResolvers: FieldsToResolve<NutritionPerServingResolvers, N
 };
 
 export const notEatenResolvers: FieldsToResolve<NotEatenResolvers, NotEatenParent> = {
-  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+  food: ({ frozen, food }) => foodOfPlan(frozen, food),
   share: ({ share }) => share?.low ?? null,
   reasons: ({ why }) => why,
 };

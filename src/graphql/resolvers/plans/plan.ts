@@ -17,7 +17,7 @@ import { imageParent } from "../image.js";
 import { placeResolvers } from "../problem.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
-import { componentParent, foodParent, mealParent } from "../make-parents.js";
+import { componentParent, foodOfPlan, mealParent } from "../make-parents.js";
 import { anybodysSide, readersSide } from "./readers-side.js";
 import { firstOf, planIdOf, updatedAtOf } from "./plan-over-time.js";
 import { scaleFrozen } from "./scale-frozen.js";
@@ -71,7 +71,7 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   },
   foods: async (plan, _, { loaders }) => {
     const frozen = await loaders.frozen(plan);
-    return frozen.bundle.foods.map((food) => foodParent(food, plan));
+    return frozen.bundle.foods.map(({ slug }) => foodOfPlan(frozen, slug));
   },
   scaled: async (plan, { servings, household }, { deps, loaders }) =>
     valueOf(await scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {})),

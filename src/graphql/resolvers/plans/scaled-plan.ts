@@ -5,6 +5,7 @@ import { wholeDay, type DaySession } from "../../../domain/plan/session/split-se
 import { kitchenOf } from "../../../domain/plan/session/session-input.js";
 import { shopInSlices } from "../../../domain/plan/shop.js";
 import { allergensIn, cautionsIn, dietsIn } from "../../../exports/sentences/rules-in-language.js";
+import { partIn } from "../../../exports/words/part-words.js";
 import { wordsFor } from "../../../exports/words/words-for.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import { prepSessionInSlices, prepSessionsInSlices } from "../../../services/answers/plan-prep-session.js";
@@ -148,6 +149,8 @@ export const scaledLineResolvers: FieldsToResolve<ScaledLineResolvers, ScaledLin
   food: ({ scaled, frozen }) => foodOf(frozen, scaled.item),
   component: ({ scaled, frozen }) => componentOf(frozen, scaled.item),
   part: ({ scaled }) => (scaled.item.kind === "FOOD" ? scaled.item.part : null),
+  partName: ({ scaled: { item }, show }) =>
+    item.kind === "FOOD" && item.part !== null ? partIn(show.locale, item.part) : null,
   swapped: ({ scaled: { item, line } }) =>
     item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
   amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),

@@ -1,12 +1,12 @@
-import type { Food } from "../../../domain/model/food.js";
 import type { StorageAnswer } from "../../../domain/storage/guidance.js";
 import { adviceTexts } from "../../../exports/sentences/advice-text.js";
 import { storageIn } from "../../../exports/sentences/rules-in-language.js";
 import { warningText } from "../../../exports/sentences/warning-text.js";
 import { wordsFor } from "../../../exports/words/words-for.js";
 import type { KeptAlone } from "../../../services/answers/guide-single-item.js";
-import { showAmount, writersShow, type Show } from "../../../exports/words/shown-amount.js";
-import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
+import { foodNameFor } from "../../../exports/words/food-name.js";
+import { showAmount, type Show } from "../../../exports/words/shown-amount.js";
+import { componentIn, foodIn, mealIn, showOf, type FrozenPlan } from "../../frozen-plan.js";
 import type { BasisResolvers, StorageGuidanceResolvers } from "../../generated/resolver-types.js";
 import type { BasisParent, FoodParent, ScaledPlanParent, StorageGuidanceParent } from "../../parent-types.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
@@ -22,11 +22,9 @@ export const guidanceInPlan = (storage: StorageAnswer, plan: ScaledPlanParent): 
   }));
 
 /** The same for a component on its own. What the answer as a whole says is said where it is best kept. */
-export const guidanceOfComponent = (
-  { guidance, notes }: KeptAlone,
-  frozen: FrozenPlan,
-): readonly StorageGuidanceParent[] => {
-  const words = wordsOf(frozen, writersShow(frozen.bundle.plan));
+export const guidanceOfComponent = (kept: KeptAlone, frozen: FrozenPlan): readonly StorageGuidanceParent[] => {
+  const words = wordsOf(frozen, showOf(frozen));
+  const { guidance, notes } = storageIn(kept, words.words);
   return guidance.map((each, place) => ({
     guidance: each,
     find: (subject) => keepable(frozen, subject),
@@ -39,13 +37,16 @@ export const guidanceOfComponent = (
 };
 
 /** The same for a food on its own, which has neither meals nor parts to speak of. */
-export const guidanceOfFood = ({ guidance, notes }: KeptAlone, food: FoodParent): readonly StorageGuidanceParent[] =>
-  guidance.map((each, place) => ({
+export const guidanceOfFood = (kept: KeptAlone, food: FoodParent): readonly StorageGuidanceParent[] => {
+  const words = wordsFor(food.locale ?? "en");
+  const { guidance, notes } = storageIn(kept, words);
+  return guidance.map((each, place) => ({
     guidance: each,
     find: () => ({ ...food, __typename: "Food" }),
-    advice: () => (place === 0 ? notes.map((note) => warningText(note, wordsFor("en"))) : []),
+    advice: () => (place === 0 ? notes.map((note) => warningText(note, words)) : []),
     plan: null,
   }));
+};
 
 export const storageGuidanceResolvers: FieldsToResolve<StorageGuidanceResolvers, StorageGuidanceParent> = {
   subject: ({ guidance, find }) => find(guidance.subject),
@@ -86,13 +87,11 @@ export const basisResolvers: FieldsToResolve<BasisResolvers, BasisParent> = {
   decides: ({ basis }) => basis.decides,
 };
 
-const nameOf = (food: Food): string => food.names[0]?.one ?? food.slug;
-
 const wordsOf = (frozen: FrozenPlan, show: Show) => ({
   words: wordsFor(show.locale),
   meal: (slug: string) => mealIn(frozen, slug).title,
   component: (slug: string) => componentIn(frozen, slug).title,
-  food: (slug: string) => nameOf(foodIn(frozen, slug)),
+  food: (slug: string) => foodNameFor(foodIn(frozen, slug), show.locale),
   amount: (amount: Parameters<typeof showAmount>[0], slug: string) =>
     showAmount(amount, componentIn(frozen, slug), show).text,
 });
