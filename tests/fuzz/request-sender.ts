@@ -47,12 +47,19 @@ export class RequestSender {
       sending.on("continue", () => undefined);
       sending.on("response", (answer) => {
         const chunks: Buffer[] = [];
-        answer.on("data", (chunk: Buffer) => chunks.push(chunk));
+        const type = answer.headers["content-type"] ?? "";
+        answer.on("data", (chunk: Buffer) => {
+          chunks.push(chunk);
+          // A stream of events does not end: how it begins will do.
+          if (!type.startsWith("text/event-stream")) return;
+          settled({ kind: "ANSWER", status: answer.statusCode ?? 0, type, text: chunk.toString("utf8") });
+          sending.destroy();
+        });
         answer.on("error", (error) => settled({ kind: "CUT", why: error.message }));
         answer.on("end", () =>
           settled({
             ...{ kind: "ANSWER", status: answer.statusCode ?? 0 },
-            ...{ type: answer.headers["content-type"] ?? "", text: Buffer.concat(chunks).toString("utf8") },
+            ...{ type, text: Buffer.concat(chunks).toString("utf8") },
           }),
         );
       });

@@ -18,7 +18,7 @@ const urls = [
   ],
   ...["/p/nobody/nothing", "/nothing", "/embed.js", "/schemas/plan.json"],
   ...endpoints
-    .filter(({ method, scope, upload }) => method === "GET" && scope === undefined && upload !== true)
+    .filter(({ method, scope, events }) => method === "GET" && scope === undefined && events === undefined)
     .flatMap(({ path, writings }) => {
       const whole = path.replace("{publisher}", publisher).replace("{slug}", slug).replace("{revision}", "1");
       return writings.map(({ format }) => `${whole}.${format.suffix}`);
