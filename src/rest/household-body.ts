@@ -2,22 +2,25 @@ import { z } from "zod";
 import { named } from "../exports/json/named-schema.js";
 import { measureSystems } from "../domain/model/amount.js";
 
-const text = (max: number, description: string) => z.string().min(1).max(max).describe(description);
+/**
+ * What is described holds the bounds of every text and number. What is read leaves them to whoever reads the household, who says in the reader's
+ * language what is wrong, and all of it, as over GraphQL.
+ */
+const householdOf = (isDescribed: boolean) => {
+  const text = (max: number, description: string) =>
+    (isDescribed ? z.string().min(1).max(max) : z.string()).describe(description);
+  const whole = (least: number, most: number, description: string) =>
+    (isDescribed ? z.number().int().min(least).max(most) : z.number().int()).describe(description);
+  /** A number, or the text of one, so that a third stays a third. */
+  const quantity = z
+    .union([z.string().min(1).max(40), isDescribed ? z.number().min(0).max(1e9) : z.number()])
+    .describe("An amount such as `500`, `0.75` or `1/3`.")
+    .transform((written) => (typeof written === "number" ? String(Number(written.toFixed(6))) : written));
 
-/** A number, or the text of one, so that a third stays a third. */
-const quantity = z
-  .union([z.string().min(1).max(40), z.number().min(0).max(1e9)])
-  .describe("An amount such as `500`, `0.75` or `1/3`.")
-  .transform((written) => (typeof written === "number" ? String(Number(written.toFixed(6))) : written));
+  const many = <Item extends z.ZodType>(item: Item, description: string) =>
+    z.array(item).max(200).describe(description).optional();
 
-const many = <Item extends z.ZodType>(item: Item, description: string) =>
-  z.array(item).max(200).describe(description).optional();
-
-/** A reader's side of a plan in a body: the same as the parameters of an address, in full. */
-export const householdBody = named(
-  "Household",
-  "A reader's side of a plan, sent with the question and never stored. Leave out what does not matter.",
-  z.strictObject({
+  return z.strictObject({
     measures: z.enum(measureSystems).describe("Measures to show amounts in. Default: those of the plan.").optional(),
     region: text(6, "ISO 3166 code of where the reader shops and eats.").optional(),
     currency: text(3, "ISO 4217 code to pay in.").optional(),
@@ -33,7 +36,7 @@ export const householdBody = named(
     ),
     eaters: many(
       z.strictObject({
-        count: z.number().int().min(1).max(1_000_000).describe("How many people."),
+        count: whole(1, 1_000_000, "How many people."),
         portion: quantity,
       }),
       "Who eats, if not everybody eats a whole serving. The counts add up to the servings, or are the servings where none are given.",
@@ -90,16 +93,25 @@ export const householdBody = named(
       .optional(),
     kitchen: z
       .strictObject({
-        cooks: z.number().int().min(1).max(20).describe("How many cook together.").optional(),
+        cooks: whole(1, 20, "How many cook together.").optional(),
         appliances: many(
           z.strictObject({
             appliance: text(80, "Code of an appliance that the plan uses, such as `oven-shelf`."),
-            count: z.number().int().min(0).max(100).describe("How many of it there are."),
+            count: whole(0, 100, "How many of it there are."),
           }),
           "Appliances of which there are more or fewer than the plan assumes.",
         ),
       })
       .describe("The reader's own kitchen. Default: the one the plan assumes.")
       .optional(),
-  }),
+  });
+};
+
+/** A reader's side of a plan in a body: the same as the parameters of an address, in full. */
+export const householdBody = named(
+  "Household",
+  "A reader's side of a plan, sent with the question and never stored. Leave out what does not matter.",
+  householdOf(true),
 );
+
+export const readHouseholdBody = householdOf(false);
