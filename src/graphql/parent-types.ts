@@ -21,6 +21,7 @@ import type { NutrientCode } from "../domain/model/food.js";
 import type { DishAsIngredient, FoodAsIngredient } from "../domain/nutrition/allergen-finding.js";
 import type { AllergenFinding, AllergenStatement, LabelToRead } from "../domain/nutrition/allergens.js";
 import type { DietStatement } from "../domain/nutrition/diets.js";
+import type { LabelScheme } from "../domain/nutrition/label-rounding.js";
 import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
 import type { NutritionOfMeals } from "../domain/plan/contents/contents.js";
 import type { FoodsToday } from "../domain/plan/review/foods-today.js";
@@ -161,11 +162,13 @@ export type AsIngredientParent = DishAsIngredient & InPlan;
 export type FoodAsIngredientParent = FoodAsIngredient & InPlan;
 export type LabelToReadParent = LabelToRead & InPlan;
 export type DietParent = DietStatement & InPlan;
-export type NutritionParent = NutritionOfMeals & InPlan;
+/** `labelScheme`: of the region of the answer; null: none is known. */
+export type NutritionParent = NutritionOfMeals & InPlan & { readonly labelScheme: LabelScheme | null };
 export type NotEatenParent = NotEaten & InPlan;
 export interface NutrientFigureParent extends InPlan {
   readonly nutrient: NutrientCode;
   readonly figure: NutrientAmount;
+  readonly labelScheme: LabelScheme | null;
 }
 export type CautionParent = Caution & InPlan;
 export interface PrepSessionParent extends InPlan {

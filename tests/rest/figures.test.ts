@@ -14,7 +14,7 @@ const keepable = "{ ... on Component { slug } ... on Meal { slug } ... on Food {
 const lines = `lines { line { code } food { slug } component { slug } part swapped amount ${amount} }`;
 const contents = `allergens { asked reach alsoContains findings { code presence contains { slug } unknown { slug } } }
   diets { code fits breaks { slug } unknown { slug } }
-  nutrition { basis gramsPerServing unweighed { slug } nutrients { nutrient perServing perServingUpTo per100g coverage complete } }`;
+  nutrition { basis gramsPerServing unweighed { slug } labelScheme nutrients { nutrient perServing perServingUpTo per100g coverage complete onLabel { name unit perServing { value upTo text } per100g { value upTo text } } } }`;
 
 const session = `totalMinutes handsOnMinutes handsFreeMinute optimal gap longerThanPromised moreThanADay cooksForADay clearingUpMinutes
   tasks { code startMinute endMinute startsAt of ${keepable} }`;

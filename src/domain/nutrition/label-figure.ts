@@ -5,8 +5,8 @@ import {
   roundForUsLabel,
   saltOfSodium,
   type EuLabelNutrient,
-  type LabelFigure,
   type LabelScheme,
+  type RoundedFigure,
   type UsLabelNutrient,
 } from "./label-rounding.js";
 import type { Span } from "./nutrients.js";
@@ -34,7 +34,7 @@ const eu: Partial<Record<NutrientCode, EuLabelNutrient>> = {
   sodiumMg: "salt",
 };
 
-function rounded(code: NutrientCode, value: number, scheme: LabelScheme): LabelFigure | null {
+function rounded(code: NutrientCode, value: number, scheme: LabelScheme): RoundedFigure | null {
   if (scheme === "US") {
     const nutrient = us[code];
     return nutrient === undefined ? null : roundForUsLabel(nutrient, value);
@@ -44,13 +44,37 @@ function rounded(code: NutrientCode, value: number, scheme: LabelScheme): LabelF
   return roundForEuLabel(nutrient, nutrient === "salt" ? saltOfSodium(value) : value);
 }
 
-/** A figure as a label of the scheme may print it, both ends of a range; null where the scheme has no rule for the nutrient. */
-export function labelFigure(code: NutrientCode, { low, high }: Span, scheme: LabelScheme): string | null {
-  const ends = [rounded(code, low, scheme), rounded(code, high, scheme)];
-  const texts = ends.flatMap((end) => (end === null ? [] : [end.says ?? String(end.value)]));
-  return texts.length < 2 ? null : [...new Set(texts)].join("–");
+/** Both ends of a range as a label of the scheme may print them; null where the scheme has no rule for the nutrient. */
+export function labelEnds(
+  code: NutrientCode,
+  { low, high }: Span,
+  scheme: LabelScheme,
+): readonly [RoundedFigure, RoundedFigure] | null {
+  const ends = [rounded(code, low, scheme), rounded(code, high, scheme)] as const;
+  return ends[0] === null || ends[1] === null ? null : [ends[0], ends[1]];
 }
 
-/** The label rules of a region: those of the United States there, the Union's everywhere else. */
-export const labelScheme = (region: string | null): LabelScheme =>
-  region !== null && regionCovers("US", region) ? "US" : "EU";
+/** Whether a scheme prints salt in grams where the food has a figure for sodium. */
+export const printsSalt = (code: NutrientCode, scheme: LabelScheme): boolean => code === "sodiumMg" && scheme === "EU";
+
+/** What a label of the scheme counts a nutrient in. */
+export function labelUnit(code: NutrientCode, scheme: LabelScheme): "kcal" | "g" | "mg" {
+  if (code === "energyKcal") return "kcal";
+  return code.endsWith("Mg") && !printsSalt(code, scheme) ? "mg" : "g";
+}
+
+/**
+ * Where Regulation (EU) No 1169/2011 holds beside the Union: the United Kingdom, which kept it, and Iceland, Liechtenstein and Norway,
+ * by the EEA Agreement.
+ */
+const likeTheUnion = ["EU", "GB", "IS", "LI", "NO"];
+
+/** The scheme by which labels in a region are rounded; null: none that is known here, or no region. */
+export function labelSchemeOf(region: string | null): LabelScheme | null {
+  if (region === null) return null;
+  if (regionCovers("US", region)) return "US";
+  return likeTheUnion.some((rule) => regionCovers(rule, region)) ? "EU" : null;
+}
+
+/** The scheme that documents round by, which say by which: where none is known, the Union's. */
+export const labelScheme = (region: string | null): LabelScheme => labelSchemeOf(region) ?? "EU";

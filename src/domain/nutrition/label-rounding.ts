@@ -1,10 +1,10 @@
-/** One band of a rounding table: from `from`, to the nearest `to`. `to` 0 prints 0; `says` prints words instead. */
+/** One band of a rounding table: from `from`, to the nearest `to`. `to` 0 prints 0; `below` prints "less than" it instead. */
 interface Band {
   /** The band starts here; `above` leaves the very number to the band before. */
   readonly from: number;
   readonly above?: boolean;
   readonly to: number;
-  readonly says?: string;
+  readonly below?: number;
 }
 
 /**
@@ -23,7 +23,7 @@ const fats: readonly Band[] = [
 ];
 const cholesterol: readonly Band[] = [
   { from: 0, to: 0 },
-  { from: 2, to: 0, says: "less than 5 mg" },
+  { from: 2, to: 0, below: 5 },
   { from: 5, above: true, to: 5 },
 ];
 const salts: readonly Band[] = [
@@ -33,7 +33,7 @@ const salts: readonly Band[] = [
 ];
 const grams: readonly Band[] = [
   { from: 0, to: 0 },
-  { from: 0.5, to: 0, says: "less than 1 g" },
+  { from: 0.5, to: 0, below: 1 },
   { from: 1, to: 1 },
 ];
 /** "0, or 2 if actual is 1 % or more" below 2: the lower figure is the one that promises nothing. */
@@ -75,14 +75,14 @@ const us = {
   ],
 } as const satisfies Record<string, readonly Band[]>;
 
-/** Guidance on tolerances for nutrient values on a label, European Commission, December 2012, rounding table; from memory. */
+/** Guidance on tolerances for nutrient values on a label, European Commission, December 2012, rounding table; from memory. An amount "<0.5 g" may be printed as 0, too. */
 const euGrams: readonly Band[] = [
-  { from: 0, to: 0, says: "<0.5 g" },
+  { from: 0, to: 0, below: 0.5 },
   { from: 0.5, above: true, to: 0.1 },
   { from: 10, to: 1 },
 ];
 const euSaturates: readonly Band[] = [
-  { from: 0, to: 0, says: "<0.1 g" },
+  { from: 0, to: 0, below: 0.1 },
   { from: 0.1, above: true, to: 0.1 },
   { from: 10, to: 1 },
 ];
@@ -95,7 +95,7 @@ const eu = {
   protein: euGrams,
   saturates: euSaturates,
   salt: [
-    { from: 0, to: 0, says: "<0.01 g" },
+    { from: 0, to: 0, below: 0.01 },
     { from: 0.0125, above: true, to: 0.01 },
     { from: 1, to: 0.1 },
   ],
@@ -106,21 +106,22 @@ export type UsLabelNutrient = keyof typeof us;
 export type EuLabelNutrient = keyof typeof eu;
 
 /** A figure as a label may print it. */
-export interface LabelFigure {
-  /** The rounded number; where `says` is set, the number that stands for "less than": 0. */
+export interface RoundedFigure {
+  /** The rounded number; where `below` is set, the number that stands for "less than": 0. */
   readonly value: number;
-  readonly says: string | null;
+  /** Printed as less than this. */
+  readonly below: number | null;
 }
 
 export const usLabelNutrients = Object.keys(us) as readonly UsLabelNutrient[];
 export const euLabelNutrients = Object.keys(eu) as readonly EuLabelNutrient[];
 
 /** Rounded after 21 CFR 101.9(c). null where the table has no band (fewer than two servings). @throws RangeError if negative */
-export const roundForUsLabel = (nutrient: UsLabelNutrient, value: number): LabelFigure | null =>
+export const roundForUsLabel = (nutrient: UsLabelNutrient, value: number): RoundedFigure | null =>
   rounded(us[nutrient], value);
 
 /** Rounded after the EU guidance. @throws RangeError if negative or not finite */
-export const roundForEuLabel = (nutrient: EuLabelNutrient, value: number): LabelFigure | null =>
+export const roundForEuLabel = (nutrient: EuLabelNutrient, value: number): RoundedFigure | null =>
   rounded(eu[nutrient], value);
 
 /** Grams of salt for milligrams of sodium: Regulation (EU) No 1169/2011, Annex I, salt = sodium × 2.5. */
@@ -129,13 +130,13 @@ export const saltOfSodium = (sodiumMg: number): number => (sodiumMg * 2.5) / 100
 /** Differences below this share of a number come from binary fractions, not from the food. */
 const SAME = 1e-9;
 
-function rounded(bands: readonly Band[], value: number): LabelFigure | null {
+function rounded(bands: readonly Band[], value: number): RoundedFigure | null {
   if (!(value >= 0 && Number.isFinite(value))) throw new RangeError(`a label figure cannot be ${value}`);
   const slack = Math.max(1, value) * SAME;
   const band = bands.findLast(({ from, above = false }) => (above ? value > from + slack : value >= from - slack));
   if (band === undefined) return null;
-  if (band.says !== undefined) return { value: 0, says: value === 0 ? null : band.says };
-  return { value: band.to === 0 ? 0 : nearest(value, band.to), says: null };
+  if (band.below !== undefined) return { value: 0, below: value === 0 ? null : band.below };
+  return { value: band.to === 0 ? 0 : nearest(value, band.to), below: null };
 }
 
 /** Half-way goes up: the tables leave it open for nutrients, and for serving sizes print "round up". */

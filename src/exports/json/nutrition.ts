@@ -1,10 +1,33 @@
 import { z } from "zod";
 import { nutrientCodes, type Span } from "../../domain/nutrition/nutrients.js";
 import type { NutritionOfMeals } from "../../domain/plan/contents/contents.js";
-import { list, named, type Json } from "./named-schema.js";
+import type { LabelScheme } from "../../domain/nutrition/label-rounding.js";
+import { labelNutrient } from "../sentences/label-text.js";
+import { list, named, text, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 
 const upToOf = ({ low, high }: Span): number | null => (high > low ? high : null);
+
+const labelFigureSchema = named(
+  "LabelFigure",
+  "A figure as a label may print it.",
+  z.object({
+    value: z.number().describe("Rounded; the lower end of a range. 0 where `text` says less than some amount."),
+    upTo: z.number().nullable().describe("The upper end. Null if it is not a range."),
+    text: text("Ready to show, with its unit: `12 g`, `<0.5 g`, `less than 5 mg`.", 200),
+  }),
+);
+
+const labelNutrientSchema = named(
+  "LabelNutrient",
+  "A nutrient as a label may print it, in the reader's language.",
+  z.object({
+    name: text("What the label calls it: by the rules of the Union salt in place of sodium.", 200),
+    unit: text("`g`, `mg` or `kcal`.", 10),
+    perServing: labelFigureSchema.describe("One serving."),
+    per100g: labelFigureSchema.nullable().describe("100 g as eaten. Null where the dish cannot be weighed."),
+  }),
+);
 
 export const nutritionSchema = named(
   "Nutrition",
@@ -17,6 +40,12 @@ export const nutritionSchema = named(
       .number()
       .nullable()
       .describe("What one serving weighs. Null where not everything can be weighed."),
+    labelScheme: z
+      .enum(["US", "EU"])
+      .nullable()
+      .describe(
+        "Whose rules `onLabel` rounds by, those of the region of the answer: 21 CFR 101.9(c), or the European Commission's guidance on tolerances. Null if no rules of the region are known here, or no region is named.",
+      ),
     nutrients: list(
       z.object({
         nutrient: z.enum(nutrientCodes).describe("Which; the letters at the end are its unit."),
@@ -36,6 +65,11 @@ export const nutritionSchema = named(
             "Not complete, and what is not known can only add to it. False where something counted may be left out or is an estimate, too.",
           ),
         raw: z.boolean().describe("Of the raw foods: what cooking destroys of it is not taken off. True of vitamins."),
+        onLabel: labelNutrientSchema
+          .nullable()
+          .describe(
+            "As a label may print what is known of it. Null without a `labelScheme`, or a rule of it for the nutrient.",
+          ),
         unknown: list(namedThingSchema, "Foods without a figure, or with some that nobody weighed."),
       }),
       "One entry for every nutrient that some food has a figure for.",
@@ -72,9 +106,14 @@ export const nutritionSchema = named(
 );
 type NutritionJson = Json<typeof nutritionSchema>;
 
-export const nutritionJson = (nutrition: NutritionOfMeals, things: ThingsOfPlan): NutritionJson => ({
+export const nutritionJson = (
+  nutrition: NutritionOfMeals,
+  things: ThingsOfPlan,
+  labelScheme: LabelScheme | null,
+): NutritionJson => ({
   basis: nutrition.basis,
   gramsPerServing: nutrition.gramsPerServing?.low ?? null,
+  labelScheme,
   nutrients: nutrientCodes.flatMap((nutrient) => {
     const figure = nutrition.nutrients[nutrient];
     if (figure === undefined) return [];
@@ -90,6 +129,7 @@ export const nutritionJson = (nutrition: NutritionOfMeals, things: ThingsOfPlan)
         complete,
         atLeast,
         raw,
+        onLabel: labelNutrient(nutrient, figure, labelScheme, things.reader.locale),
         unknown: things.foods(unknown),
       },
     ];

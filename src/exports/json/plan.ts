@@ -4,6 +4,7 @@ import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
 import type { Image } from "../../domain/model/image.js";
 import { usualMealTime } from "../../domain/model/plan.js";
+import { labelSchemeOf } from "../../domain/nutrition/label-figure.js";
 import { showAmount } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
@@ -204,7 +205,7 @@ export function* planJsonInSlices(
     sessions: answer.sessions.map((each) => daySessionJson(each, answer)),
     storage,
     ...contentsJson(answer.contents.plan, things),
-    nutrition: nutritionJson(answer.nutrition.plan, things),
+    nutrition: nutritionJson(answer.nutrition.plan, things, labelSchemeOf(answer.household.region)),
     cautions: cautionsJson(answer.cautions, things),
     warnings: yield* warningsJsonInSlices(scaled.warnings, words, names),
   };
@@ -225,7 +226,7 @@ function mealJson({ meal, factor, lines }: ScaledMeal, answer: PlanAnswer, thing
     steps: meal.steps.map(stepJson),
     ...textsJson(meal),
     ...contentsJson(contained, things),
-    nutrition: nutritionJson(eaten.nutrition, things),
+    nutrition: nutritionJson(eaten.nutrition, things, labelSchemeOf(answer.household.region)),
   } satisfies Omit<Json<typeof scaledMealSchema>, "image">;
 }
 

@@ -1,6 +1,6 @@
 import type { NutritionInformation } from "schema-dts";
 import type { NutrientCode } from "../../domain/model/food.js";
-import { labelScheme } from "../../domain/nutrition/label-figure.js";
+import { labelScheme, printsSalt } from "../../domain/nutrition/label-figure.js";
 import type { Nutrition } from "../../domain/nutrition/nutrients.js";
 import { oneLine } from "../words/legible-text.js";
 import type { NameBook } from "../words/name-book.js";
@@ -31,12 +31,15 @@ export function schemaOrgNutrition(
 ): Exclude<NutritionInformation, string> | null {
   const { words, number } = book;
   const scheme = labelScheme(region);
-  const figures = nutritionFigures(nutrition, scheme).flatMap(({ code, perServing, complete }): [string, string][] => {
-    if (!complete || (code === "sodiumMg" && scheme === "EU") || !isNamed(code)) return [];
-    const [property, unit] = properties[code];
-    // "less than 1 g" has its unit already.
-    return [[property, /[a-z]/.test(perServing) ? perServing : `${perServing} ${unit}`]];
-  });
+  // Programs read these.
+  const figures = nutritionFigures(nutrition, scheme, "en").flatMap(
+    ({ code, perServing, complete }): [string, string][] => {
+      if (!complete || printsSalt(code, scheme) || !isNamed(code)) return [];
+      const [property, unit] = properties[code];
+      // "less than 1 g" has its unit already.
+      return [[property, /[a-z]/.test(perServing) ? perServing : `${perServing} ${unit}`]];
+    },
+  );
   if (figures.length === 0) return null;
   const grams = nutrition.gramsPerServing;
   return {

@@ -1,7 +1,7 @@
 import type { NutrientCode } from "../../domain/model/food.js";
-import { labelFigure } from "../../domain/nutrition/label-figure.js";
 import type { LabelScheme } from "../../domain/nutrition/label-rounding.js";
 import { nutrientCodes, type Nutrition, type Span } from "../../domain/nutrition/nutrients.js";
+import { labelText } from "./label-text.js";
 
 /** A nutrient as a label of the scheme may print it. */
 export interface NutritionFigure {
@@ -27,9 +27,13 @@ export const saysNothing = (
   isNone: boolean,
 ): boolean => !complete && (coverage === 0 || (atLeast && isNone));
 
-/** Those the scheme has a rule for, in the order of the codes. Sodium comes as salt, in grams, where the scheme says salt. */
-export function nutritionFigures({ nutrients }: Nutrition, scheme: LabelScheme): readonly NutritionFigure[] {
-  const label = (code: NutrientCode, span: Span): string | null => labelFigure(code, span, scheme);
+/** Those the scheme has a rule for, in the order of the codes, with the numbers of a locale. Sodium comes as salt, in grams, where the scheme says salt. */
+export function nutritionFigures(
+  { nutrients }: Nutrition,
+  scheme: LabelScheme,
+  locale: string,
+): readonly NutritionFigure[] {
+  const label = (code: NutrientCode, span: Span): string | null => labelText(code, span, scheme, locale);
   return nutrientCodes.flatMap((code): readonly NutritionFigure[] => {
     const amount = nutrients[code];
     if (amount === undefined) return [];

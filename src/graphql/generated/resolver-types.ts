@@ -1834,6 +1834,30 @@ export type KitchenKind =
   /** People at home. */
   | 'HOUSEHOLD';
 
+/** A figure as a label may print it. */
+export type LabelFigure = {
+  readonly __typename?: 'LabelFigure';
+  /** Ready to show, with its unit: `12 g`, `<0.5 g`, `less than 5 mg`. */
+  readonly text: Scalars['String']['output'];
+  /** The upper end. Null if it is not a range. */
+  readonly upTo: Maybe<Scalars['Float']['output']>;
+  /** Rounded; the lower end of a range. 0 where `text` says less than some amount. */
+  readonly value: Scalars['Float']['output'];
+};
+
+/** A nutrient as a label may print it, in the reader's language. */
+export type LabelNutrient = {
+  readonly __typename?: 'LabelNutrient';
+  /** What the label calls it: by the rules of the Union salt in place of sodium. */
+  readonly name: Scalars['String']['output'];
+  /** 100 g as eaten. Null where the dish cannot be weighed. */
+  readonly per100g: Maybe<LabelFigure>;
+  /** One serving. */
+  readonly perServing: LabelFigure;
+  /** `g`, `mg` or `kcal`. */
+  readonly unit: Scalars['String']['output'];
+};
+
 /** Whose rules a figure is rounded by for display. */
 export type LabelScheme =
   /** The European Commission's guidance on tolerances. Salt in grams, in place of sodium. */
@@ -2567,10 +2591,12 @@ export type NutrientFigure = {
   readonly complete: Scalars['Boolean']['output'];
   /** Share of the food with energy in it that has a figure, from 0 to 1, by weight without water. */
   readonly coverage: Scalars['Float']['output'];
-  /** As a label may print one serving. Null if the scheme has no rule for it. */
+  /** The number that a label may print of one serving, without its unit, whatever the region: `onLabel` follows that. Null if the scheme has no rule for it. */
   readonly label: Maybe<Scalars['String']['output']>;
   /** What it is. */
   readonly nutrient: Nutrient;
+  /** As a label may print what is known of it, by `NutritionPerServing.labelScheme`. Null without a scheme, or a rule of it for the nutrient. */
+  readonly onLabel: Maybe<LabelNutrient>;
   /** In 100 g as eaten; the lower end of a range. Null where the dish cannot be weighed. */
   readonly per100g: Maybe<Scalars['Float']['output']>;
   /** The upper end. Null if it is not a range. */
@@ -2617,6 +2643,11 @@ export type NutritionPerServing = {
   readonly basis: NutritionBasis;
   /** What one serving weighs. Null where not everything can be weighed. */
   readonly gramsPerServing: Maybe<Scalars['Float']['output']>;
+  /**
+   * Whose rules `NutrientFigure.onLabel` rounds by: those of the region of the answer. Null if no rules of the region are known here, or no region is
+   * named.
+   */
+  readonly labelScheme: Maybe<LabelScheme>;
   /** How many meals the figures are the sum of: 1 for a meal's own, all of them for a plan's. */
   readonly mealCount: Scalars['Int']['output'];
   /** Foods whose energy nobody gives, so that they are missing from the figures. */
@@ -5692,6 +5723,8 @@ export type ResolversTypes = {
   KeepingRule: ResolverTypeWrapper<KeepingRuleParent>;
   KitchenInput: KitchenInput;
   KitchenKind: KitchenKind;
+  LabelFigure: ResolverTypeWrapper<LabelFigure>;
+  LabelNutrient: ResolverTypeWrapper<LabelNutrient>;
   LabelScheme: LabelScheme;
   LabelToRead: ResolverTypeWrapper<LabelToReadParent>;
   LateMeal: ResolverTypeWrapper<LateMealParent>;
@@ -5969,6 +6002,8 @@ export type ResolversParentTypes = {
   Keepable: KeepableParent;
   KeepingRule: KeepingRuleParent;
   KitchenInput: KitchenInput;
+  LabelFigure: LabelFigure;
+  LabelNutrient: LabelNutrient;
   LabelToRead: LabelToReadParent;
   LateMeal: LateMealParent;
   Line: LineParent;
@@ -6710,6 +6745,19 @@ export type KeepingRuleResolvers<ContextType = Context, ParentType extends Resol
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 
+export type LabelFigureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LabelFigure'] = ResolversParentTypes['LabelFigure']> = {
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type LabelNutrientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LabelNutrient'] = ResolversParentTypes['LabelNutrient']> = {
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  per100g: Resolver<Maybe<ResolversTypes['LabelFigure']>, ParentType, ContextType>;
+  perServing: Resolver<ResolversTypes['LabelFigure'], ParentType, ContextType>;
+  unit: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type LabelToReadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LabelToRead'] = ResolversParentTypes['LabelToRead']> = {
   allergens: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
@@ -6862,6 +6910,7 @@ export type NutrientFigureResolvers<ContextType = Context, ParentType extends Re
   coverage: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   label: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType, RequireFields<NutrientFigureLabelArgs, 'scheme'>>;
   nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
+  onLabel: Resolver<Maybe<ResolversTypes['LabelNutrient']>, ParentType, ContextType>;
   per100g: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   per100gUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   perServing: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -6874,6 +6923,7 @@ export type NutritionPerServingResolvers<ContextType = Context, ParentType exten
   added: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   basis: Resolver<ResolversTypes['NutritionBasis'], ParentType, ContextType>;
   gramsPerServing: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  labelScheme: Resolver<Maybe<ResolversTypes['LabelScheme']>, ParentType, ContextType>;
   mealCount: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   missing: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   notEaten: Resolver<ReadonlyArray<ResolversTypes['NotEaten']>, ParentType, ContextType>;
@@ -7771,6 +7821,8 @@ export type Resolvers<ContextType = Context> = {
   ImportRunPayload: ImportRunPayloadResolvers<ContextType>;
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
+  LabelFigure: LabelFigureResolvers<ContextType>;
+  LabelNutrient: LabelNutrientResolvers<ContextType>;
   LabelToRead: LabelToReadResolvers<ContextType>;
   LateMeal: LateMealResolvers<ContextType>;
   Line: LineResolvers<ContextType>;

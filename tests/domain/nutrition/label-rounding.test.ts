@@ -8,6 +8,7 @@ import {
   usLabelNutrients,
   type UsLabelNutrient,
 } from "../../../src/domain/nutrition/label-rounding.js";
+import { labelSchemeOf } from "../../../src/domain/nutrition/label-figure.js";
 import { referenceTable, sourceOf, type Row } from "../quantity/reference-table.js";
 
 const table = referenceTable("label-rounding");
@@ -46,12 +47,12 @@ describe("the table of US label rounding", () => {
         const figure = roundForUsLabel(row["nutrient"] as UsLabelNutrient, value);
         const shown = `${value} ${row["unit"]}: ${sourceOf(row)}`;
         if (row["display"]?.startsWith("less than")) {
-          expect(figure?.says, shown).toBe(row["display"].replace(/ \(or.*|, or.*/, ""));
+          expect(`less than ${figure?.below} ${row["unit"]}`, shown).toBe(row["display"].replace(/ \(or.*|, or.*/, ""));
           expect(figure?.value, shown).toBe(0);
         } else if (row["display"]?.startsWith("nearest")) {
-          expect(figure?.says, shown).toBeNull();
+          expect(figure?.below, shown).toBeNull();
           expect(figure?.value, shown).toBeCloseTo(nearest(value, Number(row["increment"])), 9);
-        } else expect(figure, shown).toEqual({ value: 0, says: null });
+        } else expect(figure, shown).toEqual({ value: 0, below: null });
       }
     },
   );
@@ -78,30 +79,88 @@ describe("the table of US label rounding", () => {
   });
 });
 
-// Guidance document on tolerances, European Commission, December 2012, rounding guidelines; written down from memory
+/**
+ * The table of rounding guidelines in "Guidance document for competent authorities for the control of compliance with EU legislation …
+ * with regard to the setting of tolerances for nutrient values declared on a label", European Commission, December 2012, section 6; written
+ * down from memory. From `from` on, to the nearest `to`; up to and with `least`, "less than" `below`.
+ */
+const euTable = [
+  { nutrients: ["energy"], bands: [{ from: 0, to: 1 }], least: null, below: null },
+  {
+    nutrients: ["fat", "carbohydrate", "sugars", "fibre", "protein"],
+    bands: [
+      { from: 0.5, to: 0.1 },
+      { from: 10, to: 1 },
+    ],
+    least: 0.5,
+    below: 0.5,
+  },
+  {
+    nutrients: ["saturates"],
+    bands: [
+      { from: 0.1, to: 0.1 },
+      { from: 10, to: 1 },
+    ],
+    least: 0.1,
+    below: 0.1,
+  },
+  {
+    nutrients: ["salt"],
+    bands: [
+      { from: 0.0125, to: 0.01 },
+      { from: 1, to: 0.1 },
+    ],
+    least: 0.0125,
+    below: 0.01,
+  },
+] as const;
+const euSource = "European Commission, guidance on tolerances, December 2012, section 6";
+
 describe("EU label rounding", () => {
-  it.each([
-    ["energy", 121.7, 122, null],
-    ["fat", 12.5, 13, null],
-    ["fat", 9.94, 9.9, null],
-    ["fat", 0.51, 0.5, null],
-    ["fat", 0.5, 0, "<0.5 g"],
-    ["fat", 0, 0, null],
-    ["saturates", 0.14, 0.1, null],
-    ["saturates", 0.1, 0, "<0.1 g"],
-    ["salt", 1.26, 1.3, null],
-    ["salt", 0.994, 0.99, null],
-    ["salt", 0.0125, 0, "<0.01 g"],
-    ["salt", 0.013, 0.01, null],
-    ["protein", 10, 10, null],
-    ["fibre", 3.25, 3.3, null],
-  ] as const)("of %s %d is %d %s", (nutrient, value, printed, says) => {
-    expect(roundForEuLabel(nutrient, value)).toEqual({ value: printed, says });
+  const rows = euTable.flatMap(({ nutrients, ...row }) => nutrients.map((nutrient) => ({ nutrient, ...row })));
+
+  it("has a rule for every nutrient of the table, and no other", () => {
+    expect(new Set(rows.map(({ nutrient }) => nutrient))).toEqual(new Set(euLabelNutrients));
+  });
+
+  it.each(rows)("follows the table: $nutrient", ({ nutrient, bands, least, below }) => {
+    expect(roundForEuLabel(nutrient, 0), euSource).toEqual({ value: 0, below: null });
+    if (least !== null)
+      for (const share of [0.001, 0.3, 0.999, 1])
+        expect(roundForEuLabel(nutrient, least * share), euSource).toEqual({ value: 0, below });
+    for (const [at, { from, to }] of bands.entries()) {
+      const end = bands[at + 1]?.from ?? from * 3 + 100;
+      const values = [0.0001, 0.013, 0.21, 0.35, 0.5, 0.77, 0.9999].map((share) => from + (end - from) * share);
+      for (const value of [...(least === from ? [] : [from]), ...values]) {
+        const figure = roundForEuLabel(nutrient, value);
+        expect(figure?.below, `${value}: ${euSource}`).toBeNull();
+        expect(figure?.value, `${value}: ${euSource}`).toBeCloseTo(nearest(value, to), 9);
+      }
+    }
   });
 
   it("prints salt for sodium: 400 mg of sodium are 1 g of salt", () => {
     expect(saltOfSodium(400)).toBe(1);
   });
+});
+
+// ISO 3166; the EEA Agreement has taken up Regulation (EU) No 1169/2011, and the United Kingdom has kept it.
+describe("the scheme of a region", () => {
+  it.each([
+    ["US", "US"],
+    ["US-WA", "US"],
+    ["DE", "EU"],
+    ["DE-BY", "EU"],
+    ["EU", "EU"],
+    ["GB", "EU"],
+    ["GB-SCT", "EU"],
+    ["NO", "EU"],
+    ["CA", null],
+    ["AU", null],
+    ["CH", null],
+    ["UM", null],
+    [null, null],
+  ] as const)("%s is %s", (region, scheme) => expect(labelSchemeOf(region)).toBe(scheme));
 });
 
 describe("any figure", () => {

@@ -2582,6 +2582,26 @@ export interface components {
             region?: string;
             source: components["schemas"]["Source"];
         };
+        /** @description A figure as a label may print it. */
+        LabelFigure: {
+            /** @description Ready to show, with its unit: `12 g`, `<0.5 g`, `less than 5 mg`. */
+            text: string;
+            /** @description The upper end. Null if it is not a range. */
+            upTo: number | null;
+            /** @description Rounded; the lower end of a range. 0 where `text` says less than some amount. */
+            value: number;
+        };
+        /** @description A nutrient as a label may print it, in the reader's language. */
+        LabelNutrient: {
+            /** @description What the label calls it: by the rules of the Union salt in place of sodium. */
+            name: string;
+            /** @description 100 g as eaten. Null where the dish cannot be weighed. */
+            per100g: components["schemas"]["LabelFigure"] | null;
+            /** @description One serving. */
+            perServing: components["schemas"]["LabelFigure"];
+            /** @description `g`, `mg` or `kcal`. */
+            unit: string;
+        };
         /** @description A preview link, with the address that is shown this once. */
         MadePreviewLink: {
             address: string | null;
@@ -2795,6 +2815,8 @@ export interface components {
             basis: "RAW_FOODS_OVER_COOKED_WEIGHT" | "RAW_FOODS_OVER_SERVINGS";
             /** @description What one serving weighs. Null where not everything can be weighed. */
             gramsPerServing: number | null;
+            /** @description Whose rules `onLabel` rounds by, those of the region of the answer: 21 CFR 101.9(c), or the European Commission's guidance on tolerances. Null if no rules of the region are known here, or no region is named. */
+            labelScheme: ("US" | "EU") | null;
             /**
              * Format: int64
              * @description How many meals the figures are the sum of.
@@ -2824,6 +2846,8 @@ export interface components {
                  * @enum {string}
                  */
                 nutrient: "energyKcal" | "proteinG" | "fatG" | "saturatedFatG" | "carbohydrateG" | "sugarsG" | "fibreG" | "sodiumMg" | "calciumMg" | "ironMg" | "potassiumMg" | "vitaminCMg" | "cholesterolMg" | "waterG";
+                /** @description As a label may print what is known of it. Null without a `labelScheme`, or a rule of it for the nutrient. */
+                onLabel: components["schemas"]["LabelNutrient"] | null;
                 /** @description In 100 g as eaten. Null where the dish cannot be weighed. */
                 per100g: number | null;
                 /** @description The upper end. Null if it is not a range. */

@@ -1,5 +1,5 @@
 import type { NutrientCode } from "../../../domain/model/food.js";
-import { labelScheme } from "../../../domain/nutrition/label-figure.js";
+import { labelScheme, printsSalt } from "../../../domain/nutrition/label-figure.js";
 import type { Nutrition } from "../../../domain/nutrition/nutrients.js";
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import { paragraph, plain, section, tableOf, text, type Block } from "../document.js";
@@ -16,12 +16,10 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
   const { words } = book;
   const scheme = labelScheme(answer.household.region);
   const weighed = plan.gramsPerServing !== null;
-  const figures = nutritionFigures(plan, scheme);
+  const figures = nutritionFigures(plan, scheme, book.reader.locale);
   if (figures.length === 0) return [];
-  const name = (code: NutrientCode): string =>
-    code === "sodiumMg" && scheme === "EU" ? words.saltG : words.nutrients[code];
-  const inSentence = (code: NutrientCode): string =>
-    words.nutrientNames[code === "sodiumMg" && scheme === "EU" ? "salt" : code];
+  const name = (code: NutrientCode): string => (printsSalt(code, scheme) ? words.saltG : words.nutrients[code]);
+  const inSentence = (code: NutrientCode): string => words.nutrientNames[printsSalt(code, scheme) ? "salt" : code];
   const shown = (of: NutritionFigure, figure: string): string => {
     if (of.complete) return figure;
     if (saysNothing(of, /^0([.,]0+)?$/.test(figure))) return words.figureUnknown;
@@ -29,7 +27,7 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
   };
   const all = words.perPersonAll({ meals: plan.mealCount });
   const row = (title: string, nutrition: Nutrition, language: string | null = null) => {
-    const known = nutritionFigures(nutrition, scheme);
+    const known = nutritionFigures(nutrition, scheme, book.reader.locale);
     const cells = ofMeals.map((code) => known.find((each) => each.code === code));
     return [
       [[text(title, language)]],

@@ -1,4 +1,4 @@
-import { labelFigure } from "../../../domain/nutrition/label-figure.js";
+import { labelNutrient, labelText } from "../../../exports/sentences/label-text.js";
 import type {
   AllergenFindingResolvers,
   AllergenStatementResolvers,
@@ -64,11 +64,12 @@ export const dietResolvers: FieldsToResolve<DietResolvers, DietParent> = {
 
 export const nutritionResolvers: FieldsToResolve<NutritionPerServingResolvers, NutritionParent> = {
   gramsPerServing: ({ gramsPerServing }) => gramsPerServing?.low ?? null,
-  nutrients: ({ nutrients, frozen }) =>
+  nutrients: ({ nutrients, frozen, labelScheme }) =>
     Object.entries(nutrients).map(([nutrient, figure]) => ({
       nutrient: nutrient as NutrientFigureParent["nutrient"],
       figure,
       frozen,
+      labelScheme,
     })),
   unweighed: ({ frozen, unweighed }) => foodsIn(frozen, unweighed),
   added: ({ frozen, added }) => foodsIn(frozen, added),
@@ -95,7 +96,8 @@ export const nutrientFigureResolvers: FieldsToResolve<NutrientFigureResolvers, N
   atLeast: ({ figure }) => figure.atLeast,
   raw: ({ figure }) => figure.raw,
   unknown: ({ figure, frozen }) => foodsIn(frozen, figure.unknown),
-  label: ({ nutrient, figure }, { scheme }) => labelFigure(nutrient, figure.perServing, scheme),
+  label: ({ nutrient, figure, frozen }, { scheme }) => labelText(nutrient, figure.perServing, scheme, frozen.locale),
+  onLabel: ({ nutrient, figure, frozen, labelScheme }) => labelNutrient(nutrient, figure, labelScheme, frozen.locale),
 };
 
 export const cautionResolvers: FieldsToResolve<CautionResolvers, CautionParent> = {

@@ -1,4 +1,5 @@
 import type { Household } from "../../../domain/model/household.js";
+import { labelSchemeOf } from "../../../domain/nutrition/label-figure.js";
 import { lateMeals } from "../../../domain/plan/session/late-meals.js";
 import type { ScaledPlan } from "../../../domain/plan/scaled.js";
 import { wholeDay, type DaySession } from "../../../domain/plan/session/split-session.js";
@@ -95,7 +96,11 @@ export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPla
     const stated = await runInSlices(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
     return dietsIn(stated, wordsFor(show.locale)).map((diet) => ({ ...diet, frozen }));
   },
-  nutrition: async ({ nutrition, frozen }) => ({ ...(await nutrition()).plan, frozen }),
+  nutrition: async ({ nutrition, household, frozen }) => ({
+    ...(await nutrition()).plan,
+    labelScheme: labelSchemeOf(household.region),
+    frozen,
+  }),
   cautions: async ({ scaled, household, frozen, rules, show }, _, { deps }) => {
     const { cautions } = await runInSlices(deps, (work) => findCautionsInSlices(scaled, household, rules, work));
     return cautionsIn(cautions, wordsFor(show.locale)).map((caution) => ({ ...caution, frozen }));
@@ -127,7 +132,7 @@ export const scaledMealResolvers: FieldsToResolve<ScaledMealResolvers, ScaledMea
   nutrition: async ({ scaled, plan, frozen }) => {
     const found = (await plan.nutrition()).meals.find(({ meal }) => meal === scaled.meal.slug);
     if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
-    return { ...found.nutrition, frozen };
+    return { ...found.nutrition, labelScheme: labelSchemeOf(plan.household.region), frozen };
   },
   lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
 };

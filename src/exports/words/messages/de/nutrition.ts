@@ -12,6 +12,7 @@ export const nutrition: Translation<typeof english> = {
     "Bekannt für {share} der Lebensmittel{others, select, none {} other { ({others})}}{missing, select, none {} other {; es fehlen: {missing}}}.",
   atLeast: "mindestens {figure}",
   aboutFigure: "etwa {figure}",
+  lessThan: "weniger als {amount}",
   missingEnergy: "Fehlt in den Werten, weil keine Angabe zum Brennwert vorliegt: {foods}.",
   plusWhatYouAdd: "Dazu kommt, was Sie zugeben: {foods}.",
   shareOf: "{food} ({share})",

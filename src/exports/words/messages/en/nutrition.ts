@@ -17,6 +17,8 @@ export const nutrition = {
   ),
   atLeast: message("at least {figure}", { figure: "3.4" }),
   aboutFigure: message("about {figure}", { figure: "3.4" }),
+  /** On a label, of an amount that is hardly any. */
+  lessThan: message("less than {amount}", { amount: "5 mg" }),
   missingEnergy: message("Missing from the figures, because nobody gives its energy: {foods}.", {
     foods: "cider vinegar",
   }),

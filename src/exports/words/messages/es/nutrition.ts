@@ -13,6 +13,7 @@ export const nutrition: Translation<typeof english> = {
     "Se conoce para el {share} de los alimentos{others, select, none {} other { ({others})}}{missing, select, none {} other {; faltan: {missing}}}.",
   atLeast: "al menos {figure}",
   aboutFigure: "aprox. {figure}",
+  lessThan: "menos de {amount}",
   missingEnergy: "No está en las cifras, porque nadie indica su energía: {foods}.",
   plusWhatYouAdd: "Más lo que usted añada: {foods}.",
   shareOf: "{food} ({share})",

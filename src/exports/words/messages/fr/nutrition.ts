@@ -13,6 +13,7 @@ export const nutrition: Translation<typeof english> = {
     "Connu pour {share} des aliments{others, select, none {} other { ({others})}}{missing, select, none {} other { ; il manque : {missing}}}.",
   atLeast: "au moins {figure}",
   aboutFigure: "environ {figure}",
+  lessThan: "moins de {amount}",
   missingEnergy: "Absent des valeurs, faute d’indication de l’énergie : {foods}.",
   plusWhatYouAdd: "Plus ce que vous ajoutez : {foods}.",
   shareOf: "{food} ({share})",

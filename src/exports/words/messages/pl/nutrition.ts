@@ -13,6 +13,7 @@ export const nutrition: Translation<typeof english> = {
     "Znane dla {share} produktów{others, select, none {} other { ({others})}}{missing, select, none {} other {; brakuje: {missing}}}.",
   atLeast: "co najmniej {figure}",
   aboutFigure: "ok. {figure}",
+  lessThan: "mniej niż {amount}",
   missingEnergy: "Brak w danych, bo nikt nie podaje wartości energetycznej: {foods}.",
   plusWhatYouAdd: "Do tego to, co dodasz: {foods}.",
   shareOf: "{food} ({share})",
