@@ -8,6 +8,14 @@ export interface Context extends Caller {
   readonly deps: Deps;
   readonly loaders: Loaders;
   readonly requestId: string;
+  /** Of a subscription, while it begins: tells that it is over. Left out: it is none. */
+  readonly over?: AbortSignal;
+}
+
+/** Tells that a subscription is over. */
+export function subscribed({ over }: Context): AbortSignal {
+  if (over === undefined) throw new Error("a subscription is run as another operation");
+  return over;
 }
 
 export function createContext(all: Deps, requestId: string, actor: Actor): Context {

@@ -19,6 +19,7 @@ export const errorCodes = {
   NOT_ACCEPTABLE: { status: 406 },
   UNSUPPORTED_MEDIA_TYPE: { status: 415 },
   RATE_LIMITED: { status: 429 },
+  TOO_MANY_STREAMS: { status: 429 },
   GRAPHQL_PARSE_FAILED: { status: 400, documentRefused: true },
   GRAPHQL_VALIDATION_FAILED: { status: 400, documentRefused: true },
   TOO_LARGE: { status: 400, documentRefused: true },

@@ -15,7 +15,7 @@ function keysOf({ __schema }: IntrospectionQuery): Record<string, () => null> {
     (type) =>
       type.kind === "OBJECT" &&
       !type.name.startsWith("__") &&
-      !["Query", "Mutation"].includes(type.name) &&
+      !["Query", "Mutation", "Subscription"].includes(type.name) &&
       !type.fields.some(({ name }) => name === "id"),
   );
   return Object.fromEntries(parts.map(({ name }) => [name, () => null]));

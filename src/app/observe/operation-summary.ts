@@ -2,7 +2,7 @@ import type { FastifyInstance } from "fastify";
 
 /** A GraphQL operation as logs and metrics know it: what the address of a request does not say. */
 interface OperationSummary {
-  readonly kind: "query" | "mutation" | "refused";
+  readonly kind: "query" | "mutation" | "subscription" | "refused";
   /** As the caller named it: anything. */
   readonly operation: string | null;
   /** The name is one of a list that the operator keeps, so that there are few of them. */

@@ -6,7 +6,7 @@ interface RequestEnd {
   readonly method: string;
   /** As it was registered: `/v1/plans/:publisher/:slug`; null: there is nothing at that address. */
   readonly route: string | null;
-  readonly kind: "query" | "mutation" | "refused" | null;
+  readonly kind: "query" | "mutation" | "subscription" | "refused" | null;
   /** Name of the operation, where it is one; the caller's own word. */
   readonly operation: string | null;
   /** The same where the operator knows it, so that there are few. */

@@ -104,7 +104,7 @@ export function createTraces(processor: SpanProcessor): Traces {
       if (span === undefined) return;
       span.setAttribute("http.response.status_code", end.status);
       // OpenTelemetry's conventions for GraphQL servers: the name is the type of the operation and nothing else.
-      if (end.kind === "query" || end.kind === "mutation") {
+      if (end.kind !== null && end.kind !== "refused") {
         span.updateName(end.kind);
         span.setAttribute("graphql.operation.type", end.kind);
         if (end.operation !== null) span.setAttribute("graphql.operation.name", end.operation);

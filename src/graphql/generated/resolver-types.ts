@@ -5006,6 +5006,44 @@ export type StoragePlace =
   /** At room temperature. */
   | 'ROOM';
 
+/**
+ * What happens, as it happens. Send a subscription to `/graphql/stream` with `Accept: text/event-stream`, in the distinct connections mode of the
+ * GraphQL over SSE protocol. Each result costs as much as the first.
+ */
+export type Subscription = {
+  readonly __typename?: 'Subscription';
+  /**
+   * An import as it is, and again when its progress is different, looked at each second, until it has ended. Requires the scope IMPORT. The problem
+   * `UNKNOWN_RUN` also for one of another publisher.
+   */
+  readonly importProgress: ImportRun;
+  /**
+   * Each change of a plan, a moment after it was committed through any instance. Keep the last `cursor`: with it as `after`, a subscription goes on
+   * without gaps. It is a position in `changes`.
+   */
+  readonly planChanged: ChangeEdge;
+};
+
+
+/**
+ * What happens, as it happens. Send a subscription to `/graphql/stream` with `Accept: text/event-stream`, in the distinct connections mode of the
+ * GraphQL over SSE protocol. Each result costs as much as the first.
+ */
+export type SubscriptionImportProgressArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+/**
+ * What happens, as it happens. Send a subscription to `/graphql/stream` with `Accept: text/event-stream`, in the distinct connections mode of the
+ * GraphQL over SSE protocol. Each result costs as much as the first.
+ */
+export type SubscriptionPlanChangedArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
 /** Another food for a line. */
 export type Swap = {
   readonly __typename?: 'Swap';
@@ -5860,6 +5898,7 @@ export type ResolversTypes = {
   StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
   StoragePlace: StoragePlace;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
+  Subscription: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Swap: ResolverTypeWrapper<SwapParent>;
   SwapInput: SwapInput;
   SwapStep: ResolverTypeWrapper<SwapStep>;
@@ -6115,6 +6154,7 @@ export type ResolversParentTypes = {
   Step: StepParent;
   StorageGuidance: StorageGuidanceParent;
   String: Scalars['String']['output'];
+  Subscription: Record<PropertyKey, never>;
   Swap: SwapParent;
   SwapInput: SwapInput;
   SwapStep: SwapStep;
@@ -7545,6 +7585,11 @@ export type StorageGuidanceResolvers<ContextType = Context, ParentType extends R
   upToDays: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
 };
 
+export type SubscriptionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Subscription'] = ResolversParentTypes['Subscription']> = {
+  importProgress?: SubscriptionResolver<ResolversTypes['ImportRun'], "importProgress", ParentType, ContextType, RequireFields<SubscriptionImportProgressArgs, 'id'>>;
+  planChanged?: SubscriptionResolver<ResolversTypes['ChangeEdge'], "planChanged", ParentType, ContextType, RequireFields<SubscriptionPlanChangedArgs, 'publisher' | 'slug'>>;
+};
+
 export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
   diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
@@ -7906,6 +7951,7 @@ export type Resolvers<ContextType = Context> = {
   Source: SourceResolvers<ContextType>;
   Step: StepResolvers<ContextType>;
   StorageGuidance: StorageGuidanceResolvers<ContextType>;
+  Subscription: SubscriptionResolvers<ContextType>;
   Swap: SwapResolvers<ContextType>;
   SwapStep: SwapStepResolvers<ContextType>;
   TaskOrder: TaskOrderResolvers<ContextType>;

@@ -171,7 +171,7 @@ export const fieldWork: Readonly<Record<string, number>> = {
 /** Points of every mutation: a transaction with its entry in the audit trail. */
 export const mutationWork = 50;
 
-/** Points of every field of Query: a look into the database. */
+/** Points of every field of Query, and of each result of one of Subscription: a look into the database. */
 export const queryWork = 5;
 
 const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 1);

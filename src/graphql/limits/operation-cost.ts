@@ -98,7 +98,8 @@ export function operationCost(
     name === undefined ? undefined : schema.getType(name);
 
   const workOf = (name: string, parent: GraphQLNamedType): number => {
-    const root = parent === schema.getMutationType() ? mutationWork : parent === schema.getQueryType() ? queryWork : 0;
+    const isLook = parent === schema.getQueryType() || parent === schema.getSubscriptionType();
+    const root = parent === schema.getMutationType() ? mutationWork : isLook ? queryWork : 0;
     return root + (fieldWork[name] ?? 0);
   };
 

@@ -1,22 +1,18 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import { Refused, type CallContext } from "../server/call.js";
 import type { EngineOptions } from "../server/engine-options.js";
-import { coded, codedWithoutSuggestion } from "../errors.js";
-import { refusal, type AskedCost, type Refusal } from "../server/refusal.js";
+import type { Operations } from "../server/operations.js";
+import { tooDear } from "../server/refusal.js";
 
 /** What an operation costs with its variables is known, and charged, before any of it is run; what computing took, afterwards. */
-export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloServerPlugin<CallContext> {
-  const shown = introspection ? coded : codedWithoutSuggestion;
+export function costPlugin({ costLimit }: EngineOptions, documents: Operations): ApolloServerPlugin<CallContext> {
   const listener = {
     didResolveOperation: ({ request, contextValue: { call } }) => {
       const { chosen, asked } = call;
       if (chosen === null) throw new Error("an operation is priced before it is known");
       const { operation, isRegistered } = chosen;
       const coerced = operation.coerce(request.variables ?? {});
-      if (!coerced.ok) {
-        const code = "BAD_USER_INPUT";
-        throw new Refused({ code, errors: coerced.errors.map((error) => shown(error, code)), headers: {} });
-      }
+      if (!coerced.ok) throw new Refused(documents.wrongVariables(coerced.errors));
       const { variables } = coerced;
       const points = operation.cost(variables);
       const { kind, name } = operation;
@@ -45,11 +41,3 @@ export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloS
   } satisfies Awaited<ReturnType<NonNullable<ApolloServerPlugin<CallContext>["requestDidStart"]>>>;
   return { requestDidStart: () => Promise.resolve(listener) };
 }
-
-const tooDear = (cost: AskedCost): Refusal =>
-  refusal(
-    "COST_TOO_HIGH",
-    `This may cost ${cost.asked} points; the limit is ${cost.limit}. Use shorter pages or several requests.`,
-    { ...cost },
-    { cost },
-  );

@@ -22,6 +22,7 @@ import { problemResolvers } from "./problem.js";
 import { publisherResolvers } from "./publisher.js";
 import { planConnectionResolvers, planEdgeResolvers, planFactsResolvers } from "./plans/found-plans.js";
 import { queryResolvers } from "./query.js";
+import { subscriptionResolvers } from "./subscription.js";
 import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
 import {
   scaledComponentResolvers,
@@ -114,6 +115,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Quantity: quantityScalar,
   Query: queryResolvers,
   Route: routeResolvers,
+  Subscription: subscriptionResolvers,
   SavedDraft: savedDraftResolvers,
   TextLine: textLineResolvers,
   ScaledComponent: scaledComponentResolvers,

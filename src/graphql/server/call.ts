@@ -1,4 +1,4 @@
-import { GraphQLError } from "graphql";
+import { GraphQLError, type OperationTypeNode } from "graphql";
 import type { Caller } from "../../services/access/actor.js";
 import type { Deps } from "../../services/deps.js";
 import type { TimeLimit } from "../../services/time-limit.js";
@@ -9,7 +9,7 @@ import type { AskedCost, Refusal } from "./refusal.js";
 
 /** An operation as logs and figures know it. */
 export interface ReportedOperation {
-  readonly kind: "query" | "mutation";
+  readonly kind: `${OperationTypeNode}`;
   /** The caller's own word; null: it has none. */
   readonly operation: string | null;
   /** The operator has registered it. */

@@ -12,6 +12,7 @@ import {
   type DocumentNode,
   type GraphQLSchema,
   type OperationDefinitionNode,
+  type OperationTypeNode,
   type ValidationRule,
 } from "graphql";
 import { BoundedCache, type CacheBounds } from "../../domain/bounded-cache.js";
@@ -31,7 +32,7 @@ export interface CompiledOperation {
   readonly node: OperationDefinitionNode;
   /** null: it has none. */
   readonly name: string | null;
-  readonly kind: "query" | "mutation";
+  readonly kind: OperationTypeNode;
   /** Tells what is asked where that is no more of the schema than the standard query asks; null: it is something else. */
   readonly aboutSchema: string | null;
   /** It asks for what is new. */
@@ -100,11 +101,6 @@ function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source
   const errors = faultsOf(schema, read, rules, introspection);
   if (errors.length > 0) return { ok: false, stage: "VALIDATION", errors };
   const operations = read.definitions.filter((definition) => definition.kind === Kind.OPERATION_DEFINITION);
-  const strange = operations.filter(({ operation }) => !schema.getRootType(operation));
-  if (strange.length > 0) {
-    const message = "Subscriptions are not supported. Use `changes` or webhooks to follow changes.";
-    return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
-  }
   const changes = hasField(read, "changes");
   return {
     ok: true,
@@ -181,7 +177,7 @@ function compileOperation(
     id,
     node: operation,
     name: operation.name?.value ?? null,
-    kind: operation.operation === "mutation" ? "mutation" : "query",
+    kind: operation.operation,
     aboutSchema: introspection.narrowQuestion(operation),
     asksForChanges,
     coerce: (given) => {

@@ -32,7 +32,7 @@ export const hashOf = (source: string): string => createHash("sha256").update(so
 /** Documents that callers left here, the ones asked for last. */
 const keptByHash = { max: 2_000, maxSize: 4_000_000, maxEntrySize: 64_000 };
 
-interface DocumentStore {
+export interface DocumentStore {
   /** The document itself or the one of the hash that the request names; or why there is none. */
   find(request: RequestedDocument): FoundDocument | Refusal;
 }

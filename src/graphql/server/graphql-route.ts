@@ -1,6 +1,7 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
 import { changesCaching, liveCaching } from "../../http/caching.js";
+import { TooManyStreams } from "../../http/event-stream.js";
 import { tagOf } from "../../http/entity-tag.js";
 import { sendShared } from "../../http/send-shared.js";
 import { addToCachedAnswer } from "../../services/cache/cached-answer.js";
@@ -13,6 +14,7 @@ import { refusedAnswer, type GraphqlServer, type HttpAnswer, type RawRequest } f
 import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
 import { unavailable } from "../plugins/errors.js";
 import { readAddress, readBody, takeBytes } from "./read-request.js";
+import { registerGraphqlStream } from "./stream-route.js";
 import { refusal, type Refusal } from "./refusal.js";
 import { registerSchemaText } from "./schema-route.js";
 
@@ -89,6 +91,7 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
         return send(refusedAnswer(wrongMethod, type), type, reply);
       },
     });
+    registerGraphqlStream(scope, { deps, server, refuse: answerWith });
     if (explorer !== null) {
       scope.get(
         `${graphqlPath}/explorer/:name`,
@@ -161,13 +164,21 @@ function sendData(
 /** What was thrown before the server was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (request.operation !== null) request.operation = { ...request.operation, hasErrors: true };
+  return answerWith(refusalFor(error, request), request, reply);
+}
+
+function answerWith(refused: Refusal, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const type = chooseMediaType(request.headers) ?? anyType;
-  return send(refusedAnswer(refusalFor(error, request), type), type, reply);
+  return send(refusedAnswer(refused, type), type, reply);
 }
 
 function refusalFor(error: FastifyError, { log, id }: FastifyRequest): Refusal {
   const status = error.statusCode ?? 500;
   if (error instanceof QuotaExceeded) return refusal("RATE_LIMITED", error.message, {}, { headers: error.headers });
+  if (error instanceof TooManyStreams) {
+    const { ofCaller, message, headers } = error;
+    return refusal(ofCaller ? "TOO_MANY_STREAMS" : "OVERLOADED", message, {}, { headers });
+  }
   if (error instanceof DatabaseUnavailable) {
     logUnavailable(log, id, error);
     return unavailable;

@@ -18,7 +18,10 @@ import { answersPlugin } from "../plugins/answers.js";
 import { costPlugin } from "../plugins/cost.js";
 import { documentsPlugin } from "../plugins/documents.js";
 import { errorsPlugin } from "../plugins/errors.js";
+import type { ReadRequest } from "./read-request.js";
 import { recentBytes } from "./recent-bytes.js";
+import { openOperations, type Operations } from "./operations.js";
+import { openSubscriptions, type Subscription } from "./subscriptions.js";
 import { refusal, refusalStatus, type Refusal } from "./refusal.js";
 import type { GraphQLSchema } from "graphql";
 import { createSchema } from "../schema.js";
@@ -31,15 +34,6 @@ export interface RawRequest {
   /** The form of the answer. */
   readonly type: MediaType;
   read(): ReadRequest | Refusal;
-}
-
-/** What Apollo Server reads of a request, and `documentId`, of which it knows nothing. */
-export interface ReadRequest {
-  /** Of a GET: the address from its question mark on. */
-  readonly search: string;
-  /** Of a POST: what its JSON says. */
-  readonly body: unknown;
-  readonly documentId: unknown;
 }
 
 /** An answer as it goes out, but for the headers that every answer has. */
@@ -73,6 +67,8 @@ export interface GraphqlServer {
   /** Looked at before anything is made for a request: most have one. undefined: it has to be computed. */
   ready(method: RawRequest["method"], bytes: Buffer, asker: Pick<Asker, "actor" | "deps">): ReadyAnswer | undefined;
   answer(request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer>;
+  /** Begins a subscription, or says why not. */
+  subscribe(request: Omit<RawRequest, "type">, asked: Asked, asker: Asker): Promise<Subscription | Refusal>;
   stop(): Promise<void>;
 }
 
@@ -87,7 +83,8 @@ interface KnownRequest {
 /** Apollo Server with our plugins, and in front of it the answers to requests that came before, byte by byte. */
 export async function openGraphqlServer(options: EngineOptions, log: Log): Promise<GraphqlServer> {
   const schema = createSchema();
-  const apollo = openApollo(schema, options, log);
+  const documents = openOperations(schema, options);
+  const apollo = openApollo({ schema, documents }, options, log);
   await apollo.start();
   // The same bytes in an address and in a body may mean something else.
   const known = {
@@ -151,7 +148,20 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     };
   };
 
-  return { shownSchema: options.introspection ? schema : null, ready, answer, stop: () => apollo.stop() };
+  const subscribe = openSubscriptions({ schema, documents }, options);
+  return {
+    ...{ shownSchema: options.introspection ? schema : null, ready, answer },
+    subscribe: (request, asked, asker) => {
+      const refuse = (refused: Refusal): Refusal => {
+        if (refused.cost === undefined) asked.chargeOwed(stepsOfRefusal(request));
+        return refused;
+      };
+      const read = request.read();
+      if ("code" in read) return Promise.resolve(refuse(read));
+      return subscribe(read, asked, asker).then((found) => ("code" in found ? refuse(found) : found));
+    },
+    stop: () => apollo.stop(),
+  };
 }
 
 const rateLimited = 429;
@@ -162,19 +172,23 @@ const bytesOfDocument = 10_000;
 const bytesInStep = 100;
 
 /** Steps that it took to find out that a request is refused. Nobody is refused for them, but the next request finds less. */
-const stepsOfRefusal = ({ bytes }: RawRequest): number =>
+const stepsOfRefusal = ({ bytes }: Pick<RawRequest, "bytes">): number =>
   Math.min(bytes.length, bytesOfDocument) + bytes.length / bytesInStep;
 
 /** Everything that would look at the environment, write to others or answer in its own way is off. */
-function openApollo(schema: GraphQLSchema, options: EngineOptions, log: Log): ApolloServer<CallContext> {
+function openApollo(
+  { schema, documents }: { readonly schema: GraphQLSchema; readonly documents: Operations },
+  options: EngineOptions,
+  log: Log,
+): ApolloServer<CallContext> {
   const told = (level: "info" | "warn" | "error") => (message?: unknown) =>
     log[level]({ part: "apollo" }, String(message));
   return new ApolloServer<CallContext>({
     schema,
     plugins: [
       // In this order, which is also that of their looking at the answer.
-      documentsPlugin(schema, options),
-      costPlugin(options),
+      documentsPlugin(documents),
+      costPlugin(options, documents),
       errorsPlugin(),
       answersPlugin(options),
       ApolloServerPluginCacheControlDisabled(),

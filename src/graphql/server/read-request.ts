@@ -1,8 +1,16 @@
 import type { FastifyRequest } from "fastify";
 import { isUtf8, readJson } from "../../http/json.js";
 import { excessText } from "../../http/json-size.js";
-import type { ReadRequest } from "./graphql-server.js";
 import { refusal, type Refusal } from "./refusal.js";
+
+/** What Apollo Server reads of a request, and `documentId`, of which it knows nothing. */
+export interface ReadRequest {
+  /** Of a GET: the address from its question mark on. */
+  readonly search: string;
+  /** Of a POST: what its JSON says. */
+  readonly body: unknown;
+  readonly documentId: unknown;
+}
 
 /** A body in another charset; `statusCode` is what HTTP calls it. */
 class WrongCharset extends Error {

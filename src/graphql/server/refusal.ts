@@ -32,3 +32,12 @@ export function refusalStatus({ code, status }: Refusal, older: boolean): number
   if (status !== undefined) return status;
   return older && known.documentRefused === true ? 200 : known.status;
 }
+
+/** An operation costs more than one may. */
+export const tooDear = (cost: AskedCost): Refusal =>
+  refusal(
+    "COST_TOO_HIGH",
+    `This may cost ${cost.asked} points; the limit is ${cost.limit}. Use shorter pages or several requests.`,
+    { ...cost },
+    { cost },
+  );

@@ -1,3 +1,4 @@
+import { openSharedPolls, type SharedPolls } from "../shared-polls.js";
 import type { Signal, SignalFollower } from "../../persistence/database/change-signals.js";
 
 /** Wakes whoever follows changes of plans, when there may be new ones. */
@@ -9,6 +10,8 @@ export interface ChangeSignals {
    * again after a time in which they were not. Returns what ends it.
    */
   onChange(publisher: string | null, wake: () => void): () => void;
+  /** Of what no signal tells, such as the progress of imports. */
+  readonly polls: SharedPolls;
   /** A read that several ask for at the same time, done once for those who have heard of the same changes. */
   share<Done>(key: string, read: () => Promise<Done>): Promise<Done>;
 }
@@ -18,7 +21,10 @@ type Wake = () => void;
 /** Changes that no plan's readers are told of as changes of a plan. */
 const ofNoPlan: ReadonlySet<Signal> = new Set(["foods", "rules", "publishers", "listings"]);
 
-export function openChangeSignals(): ChangeSignals {
+/** Milliseconds between two looks at what no signal tells. */
+const usualPause = 1_000;
+
+export function openChangeSignals(pollPause = usualPause): ChangeSignals {
   const listeners = new Map<string | null, Set<Wake>>();
   const running = new Map<string, Promise<unknown>>();
   let count = 0;
@@ -50,6 +56,7 @@ export function openChangeSignals(): ChangeSignals {
         if (here.size === 0 && listeners.get(publisher) === here) listeners.delete(publisher);
       };
     },
+    polls: openSharedPolls(pollPause),
     share: <Done>(key: string, read: () => Promise<Done>) => {
       // One that was begun before the last change may not have found it.
       const name = `${count} ${key}`;
