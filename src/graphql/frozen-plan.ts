@@ -28,10 +28,11 @@ export const frozenPlan = (
 });
 
 /** The same for a reader: its foods by their names in the language, its texts as far as they were translated. */
-export const frozenInLanguage = (frozen: FrozenPlan, locale: string | null): FrozenPlan =>
-  locale === null || locale === frozen.locale
-    ? frozen
-    : frozenPlan(frozen.published, inLanguage(frozen.bundle, locale), locale);
+export function frozenInLanguage(frozen: FrozenPlan, locale: string | null): FrozenPlan {
+  if (locale === null || locale === frozen.locale) return frozen;
+  const bundle = inLanguage(frozen.bundle, locale);
+  return bundle === frozen.bundle ? { ...frozen, locale } : frozenPlan(frozen.published, bundle, locale);
+}
 
 /** Amounts as the plan's writer measures them, in the reader's words. */
 export const showOf = ({ bundle, locale }: FrozenPlan): Show => ({ ...writersShow(bundle.plan), locale });

@@ -93,7 +93,8 @@ describeOnEmbedded("an answer to a reader", (open) => {
 
   const overGraphql = async (locale: string): Promise<unknown[]> => {
     const answers: unknown[] = [];
-    for (const slug of demoSlugs) {
+    // One in metric measures and one in pounds; the list has the foods of all.
+    for (const slug of ["lentils-and-greens", "bean-night"]) {
       for (const part of parts) {
         const { data, errors } = await app.ask(
           `query ($household: HouseholdInput) { plan(publisher: "${publisher}", slug: "${slug}") { scaled(servings: 6, household: $household) { ${part} } } } ${fragment}`,
@@ -116,7 +117,8 @@ describeOnEmbedded("an answer to a reader", (open) => {
     const brief = "include=meals,components,shoppingList,storage";
     const answers: unknown[] = [];
     for (const slug of demoSlugs)
-      for (const more of ["", `&${brief}`]) answers.push((await app.get(`${planOf(slug)}?${asked}${more}`)).body);
+      for (const more of slug === "bean-night" ? ["", `&${brief}`] : [""])
+        answers.push((await app.get(`${planOf(slug)}?${asked}${more}`)).body);
     const plans = demoSlugs.map((slug) => `plan=${publisher}/${slug}:6`).join("&");
     return [...answers, (await app.get(`/v1/shopping-list?${plans}&locale=${locale}&region=GB`)).body];
   };

@@ -1306,7 +1306,10 @@ export type Food = Node & {
   readonly __typename?: 'Food';
   /** Code of the aisle of the shop. */
   readonly aisle: Scalars['String']['output'];
-  /** The aisle for people, in the language of the household or the plan that the food is reached through, or else in English. */
+  /**
+   * The aisle for people, in the language asked for; without one in that of the household or the plan that the food is reached through, or else in
+   * English.
+   */
   readonly aisleName: Scalars['String']['output'];
   /** What is known about allergens. One that is not listed is not known; it is never absent. */
   readonly allergens: ReadonlyArray<FoodAllergen>;
@@ -1358,6 +1361,15 @@ export type Food = Node & {
    * Empty if nobody says, which is no promise.
    */
   readonly storage: ReadonlyArray<StorageGuidance>;
+};
+
+
+/**
+ * A food that is bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type FoodAisleNameArgs = {
+  locale: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -6589,7 +6601,7 @@ export type FindingResolvers<ContextType = Context, ParentType extends Resolvers
 
 export type FoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
   aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  aisleName: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  aisleName: Resolver<ResolversTypes['String'], ParentType, ContextType, Partial<FoodAisleNameArgs>>;
   allergens: Resolver<ReadonlyArray<ResolversTypes['FoodAllergen']>, ParentType, ContextType>;
   alwaysThere: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   catalogueFood: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType>;

@@ -169,12 +169,12 @@ describeOnBothDatabases("queries", (open) => {
   it("find a component in the newest revision that holds it, and a food by slug, name and aisle", async () => {
     const found = await ask<Record<string, Record<string, unknown>>>(`{
       component(publisher: "third-gate-allotments", slug: "boiled-lentils") { slug title plan { slug } meals { slug } }
-      food(slug: "lemon") { slug de: name(locale: "de-AT") name parts { name perPiece { text } after } packs { code } }
+      food(slug: "lemon") { slug de: name(locale: "de-AT") name aisleName inPolish: aisleName(locale: "pl") parts { name perPiece { text } after } packs { code } }
       byName: foods(filter: { search: "lemo" }) { edges { node { slug } } }
       byAisle: foods(filter: { aisle: "fruit" }, first: 100) { edges { node { slug aisle } } }
     }`);
     expect(found["component"]).toMatchObject({ slug: "boiled-lentils", plan: { slug: expect.any(String) } });
-    expect(found["food"]).toMatchObject({ de: "Zitrone", name: "lemon" });
+    expect(found["food"]).toMatchObject({ de: "Zitrone", name: "lemon", aisleName: "fruit", inPolish: "owoce" });
     expect(found["byName"]?.["edges"]).toContainEqual({ node: { slug: "lemon" } });
     const aisles = (found["byAisle"]?.["edges"] as { node: { aisle: string } }[]).map(({ node }) => node.aisle);
     expect([...new Set(aisles)]).toEqual(["fruit"]);

@@ -39,7 +39,7 @@ export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   extends: (food) => food.extends?.food ?? null,
   name: (food, { locale }) => foodNameFor(food, locale ?? food.locale),
   names: ({ names }) => names.map((each) => ({ ...each, counted: each.counted ?? null })),
-  aisleName: ({ aisle, locale }) => codeName("aisles", aisle, wordsFor(locale ?? "en")),
+  aisleName: (food, { locale }) => codeName("aisles", food.aisle, wordsFor(locale ?? food.locale ?? "en")),
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
   shelfStable: ({ shelfStable }) => shelfStable ?? null,
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
