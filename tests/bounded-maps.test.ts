@@ -39,6 +39,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/app/setup/open-database.ts knownRules": "sets of rules that the operator loaded",
   "src/app/processes/job-queue.ts running": "statements of jobs under way, each taken out when it ends",
   "src/services/plans/change-signals.ts listeners": "streams, each taken out when it is over",
+  "src/services/shared-polls.ts listeners": "streams that look at one thing, each taken out when it is over",
   "src/services/shared-polls.ts polls": "what streams look at, each taken out with its last stream",
   "src/services/plans/change-signals.ts running": "reads under way, each taken out when it ends",
   "src/http/compression.ts known": "weak: the compressed bytes of each answer that is held",

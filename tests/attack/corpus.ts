@@ -7,6 +7,7 @@ import { scheduleAttacks } from "./schedule-attacks.js";
 import { pageAttacks } from "./page-attacks.js";
 import { previewAttacks } from "./preview-attacks.js";
 import { restAttacks } from "./rest-attacks.js";
+import { streamAttacks } from "./stream-attacks.js";
 import { writerAttacks } from "./writer-attacks.js";
 
 /** Every request that strangers and writers who mean harm are known to send, or that is worth trying. */
@@ -19,5 +20,6 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...foodAttacks(target),
   ...findAttacks(target),
   ...pageAttacks(target),
+  ...streamAttacks(target),
   ...writerAttacks(target),
 ];
