@@ -235,8 +235,8 @@ export interface Webhook {
   readonly kinds: readonly WebhookKind[];
   readonly createdAt: Date;
   readonly disabledAt: Date | null;
-  /** ASKED, or GONE: the address answered 410; null where it is not disabled. */
-  readonly disabledBecause: "ASKED" | "GONE" | null;
+  /** ASKED; GONE: the address answered 410; FAILING: nothing arrived during all tries of a delivery; null where it is not disabled. */
+  readonly disabledBecause: "ASKED" | "GONE" | "FAILING" | null;
 }
 
 interface NewWebhook extends Pick<Webhook, "publisher" | "url" | "kinds" | "createdAt"> {
@@ -525,7 +525,7 @@ export interface Data {
     page(publisher: string | null, request: PageRequest): Promise<Page<Webhook>>;
     rotate(id: string, secret: string, oldUntil: Date): Promise<void>;
     enable(id: string): Promise<void>;
-    disable(id: string, at: Date, because: "ASKED" | "GONE"): Promise<void>;
+    disable(id: string, at: Date, because: NonNullable<Webhook["disabledBecause"]>): Promise<void>;
     /** With its deliveries. */
     remove(id: string): Promise<void>;
   };
@@ -548,6 +548,8 @@ export interface Data {
     /** Everything that waits for this webhook is dead. */
     giveUp(webhook: string, error: string): Promise<void>;
     replay(id: string, at: Date): Promise<void>;
+    /** Whether anything has arrived at the webhook of a delivery since that was made. */
+    hasArrivedSince(id: string): Promise<boolean>;
     /** Forgets those that are done with and were made before; counts them. */
     forget(before: Date): Promise<number>;
   };

@@ -2112,9 +2112,9 @@ export type Mutation = {
   readonly createPublisher: PublisherPayload;
   /** Creates an access token. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
   readonly createToken: CreateTokenPayload;
-  /** Creates a webhook: an address that is told of a publisher's changes and ended imports from now on. Requires the scope ADMIN. */
+  /** Creates a webhook: an address that is told of a publisher's changes and ended imports from now on. Requires the scope WEBHOOKS or ADMIN. */
   readonly createWebhook: WebhookSecretPayload;
-  /** Removes a webhook and the list of its deliveries. Requires the scope ADMIN. */
+  /** Removes a webhook and the list of its deliveries. Requires the scope WEBHOOKS or ADMIN. */
   readonly deleteWebhook: DeleteWebhookPayload;
   /**
    * Deletes a draft, with its text: a component or a food of the publisher's own is withdrawn so. What was published stays.
@@ -2140,13 +2140,13 @@ export type Mutation = {
   readonly removeImage: RemoveImagePayload;
   /** Queues an import of the file of an earlier one, with the rules and foods of today. Requires the scope IMPORT. */
   readonly replayImport: ImportRunPayload;
-  /** Sends a delivery again, starting with its first attempt. Requires the scope ADMIN. */
+  /** Sends a delivery again, starting with its first attempt. Requires the scope WEBHOOKS or ADMIN. */
   readonly replayWebhookDelivery: WebhookDeliveryPayload;
   /** Takes a preview link back: from now on its address says so. Requires the scope READ_DRAFTS. */
   readonly revokePreviewLink: RevokePreviewLinkPayload;
   /** Revokes an access token at once and for good. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
   readonly revokeToken: RevokeTokenPayload;
-  /** Gives a webhook a new secret. The old secret goes on signing for a day. Requires the scope ADMIN. */
+  /** Gives a webhook a new secret. The old secret goes on signing for a day. Requires the scope WEBHOOKS or ADMIN. */
   readonly rotateWebhookSecret: WebhookSecretPayload;
   /** Saves the document of one component as a draft. Requires the scope WRITE. */
   readonly saveComponentDraft: SaveDraftPayload;
@@ -2193,7 +2193,7 @@ export type Mutation = {
   readonly unpublishPlan: WithdrawPlanPayload;
   /** Renames a publisher. Requires an operator's token with the scope ADMIN. */
   readonly updatePublisher: PublisherPayload;
-  /** Disables or enables a webhook. Requires the scope ADMIN. */
+  /** Disables or enables a webhook. Requires the scope WEBHOOKS or ADMIN. */
   readonly updateWebhook: WebhookPayload;
   /**
    * Withdraws a revision, with a reason for its readers. It is still found by its number; the plan's own address falls back to
@@ -3731,9 +3731,9 @@ export type Query = {
   readonly viewer: Maybe<AccessToken>;
   /** Every closed list that fields take their codes from, as it is today. Documents are checked against the same lists. */
   readonly vocabulary: Vocabulary;
-  /** Deliveries to one webhook, sent and waiting, newest first. Requires the scope ADMIN. */
+  /** Deliveries to one webhook, sent and waiting, newest first. Requires the scope WEBHOOKS or ADMIN. */
   readonly webhookDeliveries: WebhookDeliveryConnection;
-  /** Webhooks, newest first. Requires the scope ADMIN. */
+  /** Webhooks, newest first. Requires the scope WEBHOOKS or ADMIN. */
   readonly webhooks: WebhookConnection;
 };
 
@@ -4671,6 +4671,8 @@ export type Scope =
   | 'PUBLISH'
   /** See what is not published yet. */
   | 'READ_DRAFTS'
+  /** Create and remove webhooks, and see what was sent to them. ADMIN may do so too. */
+  | 'WEBHOOKS'
   /** Save drafts. */
   | 'WRITE';
 
@@ -5529,6 +5531,11 @@ export type WebhookSecretPayload = {
 export type WebhookStop =
   /** A user disabled it. */
   | 'ASKED'
+  /**
+   * Nothing arrived at the address during all tries of a delivery, some three days. Changes of the time in which it is disabled are not sent: read them
+   * from `changes`. `updateWebhook` or `replayWebhookDelivery` enables it.
+   */
+  | 'FAILING'
   /** The address answered 410: it is gone. */
   | 'GONE';
 

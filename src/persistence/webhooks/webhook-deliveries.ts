@@ -58,6 +58,14 @@ export function webhookDeliveryData({ db }: Session): Data["webhookDeliveries"] 
     replay: async (id, at) => {
       await db.webhookDelivery.updateMany({ where: { id }, data: { state: "PENDING", attempts: 0, dueAt: at } });
     },
+    hasArrivedSince: async (id) => {
+      const [row] = await db.$queryRaw<{ arrived: boolean }[]>`
+        SELECT EXISTS (SELECT 1 FROM webhook_deliveries o
+          WHERE o.publisher_id = d.publisher_id AND o.webhook_id = d.webhook_id AND o.state = 'DELIVERED'
+            AND o.tried_at >= d.created_at) AS arrived
+        FROM webhook_deliveries d WHERE d.id = ${id}::uuid`;
+      return row?.arrived === true;
+    },
     forget: async (before) => {
       const { count } = await db.webhookDelivery.deleteMany({
         where: { state: { not: "PENDING" }, createdAt: { lt: before } },

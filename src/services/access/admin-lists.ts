@@ -1,5 +1,5 @@
 import { ok, type Result } from "../../domain/problem.js";
-import { requireScope, type Actor } from "./actor.js";
+import { requireScope, type Actor, type Scope } from "./actor.js";
 import type { AuditAction, SubjectKind } from "./audit-actions.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { AccessToken, AuditRecord, Deps, Page, PageRequest, Webhook } from "../deps.js";
@@ -18,7 +18,7 @@ export const listTokens = (deps: Deps, actor: Actor, wanted: WantedList): Promis
 
 /** A page of webhooks, newest first, without their secrets. @throws NotAllowed */
 export const listWebhooks = (deps: Deps, actor: Actor, wanted: WantedList): Promise<Result<Page<Webhook>>> =>
-  adminPage(deps, actor, wanted, deps.data.webhooks.page);
+  adminPage(deps, actor, wanted, deps.data.webhooks.page, "WEBHOOKS");
 
 /** An entry of the audit trail as one actor may see it. */
 export interface AuditEntry extends Omit<
@@ -60,9 +60,10 @@ async function adminPage<T>(
   actor: Actor,
   wanted: WantedList,
   read: (publisher: string | null, request: PageRequest) => Promise<Page<T>>,
+  scope: Scope = "ADMIN",
 ): Promise<Result<Page<T>>> {
   const publisher = wanted.publisher ?? (actor.kind === "TOKEN" ? actor.publisher : null);
-  requireScope(actor, "ADMIN", publisher);
+  requireScope(actor, scope, publisher);
   const request = readPageRequest(wanted.page);
   if (!request.ok) return request;
   if (publisher !== null) {

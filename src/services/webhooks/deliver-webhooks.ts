@@ -55,7 +55,13 @@ async function deliver(deps: Deps, outside: Outside, delivery: ClaimedDelivery):
   const wait = waits[delivery.attempts - 1];
   if (wait === undefined) {
     await data.webhookDeliveries.settle(delivery, { state: "DEAD", dueAt: null, status, error });
-    log.warn(facts, "a webhook could not be delivered");
+    if (await data.webhookDeliveries.hasArrivedSince(delivery.id)) {
+      log.warn(facts, "a webhook could not be delivered");
+      return;
+    }
+    // Three days without a single answer: nobody is there, and each change would be tried ten times more.
+    await data.webhooks.disable(delivery.webhookId, now, "FAILING");
+    log.warn(facts, "a webhook was disabled: nothing has arrived there for three days");
     return;
   }
   const after = wait * 1000 * (1 + outside.dice() / 10);

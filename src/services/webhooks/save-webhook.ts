@@ -39,7 +39,7 @@ export async function createWebhook(deps: Deps, caller: Caller, input: WebhookIn
     deps,
     {
       ...{ caller, publisher, idempotencyKey },
-      scope: "ADMIN",
+      scope: "WEBHOOKS",
       action: "CREATE_WEBHOOK",
       input: { publisher, url, kinds },
     },
@@ -105,10 +105,10 @@ async function change(
   work: (deps: Deps) => Promise<void>,
 ): Promise<Result<string>> {
   const find = async () => (await deps.data.webhooks.find(id))?.publisher ?? null;
-  const publisher = await findOwner(caller.actor, "ADMIN", find);
+  const publisher = await findOwner(caller.actor, "WEBHOOKS", find);
   return write(
     deps,
-    { caller, scope: "ADMIN", publisher, action, idempotencyKey, input: { id, ...more } },
+    { caller, scope: "WEBHOOKS", publisher, action, idempotencyKey, input: { id, ...more } },
     async (inside) => {
       const found = await inside.data.webhooks.find(id);
       if (found === null || found.publisher !== publisher) {

@@ -30,7 +30,7 @@ export async function listDeliveries(
   { webhook, state, page }: { webhook: string; state: DeliveryState | null; page: WantedPage },
 ): Promise<Result<Page<WebhookDelivery>>> {
   const find = async () => (await deps.data.webhooks.find(webhook))?.publisher ?? null;
-  const publisher = await findOwner(actor, "ADMIN", find);
+  const publisher = await findOwner(actor, "WEBHOOKS", find);
   const request = readPageRequest(page);
   if (!request.ok) return request;
   const found = await deps.data.webhooks.find(webhook);
@@ -47,16 +47,19 @@ export async function replayDelivery(
   { id, idempotencyKey }: { readonly id: string; readonly idempotencyKey?: string | null | undefined },
 ): Promise<Result<string>> {
   const find = async () => (await deps.data.webhookDeliveries.find(id))?.publisher ?? null;
-  const publisher = await findOwner(caller.actor, "ADMIN", find);
+  const publisher = await findOwner(caller.actor, "WEBHOOKS", find);
   return write(
     deps,
-    { caller, scope: "ADMIN", publisher, action: "REPLAY_DELIVERY", idempotencyKey, input: { id } },
+    { caller, scope: "WEBHOOKS", publisher, action: "REPLAY_DELIVERY", idempotencyKey, input: { id } },
     async ({ data, clock }) => {
       const found = await data.webhookDeliveries.find(id);
       if (found === null || found.publisher !== publisher) {
         return failed([{ code: "UNKNOWN_DELIVERY", path: ["input", "id"], delivery: id }]);
       }
       await data.webhookDeliveries.replay(id, clock());
+      // Whoever sends again says that the address answers again.
+      const webhook = await data.webhooks.find(found.webhookId);
+      if (webhook?.disabledBecause === "FAILING") await data.webhooks.enable(webhook.id);
       return ok({ value: id, subject: { kind: "DELIVERY", name: id, before: null, after: null } });
     },
   );

@@ -42,7 +42,7 @@ type Arguments = Readonly<Record<string, unknown>>;
 type Access =
   | "PUBLIC"
   | { readonly own: Scope | readonly Scope[] }
-  | { readonly byId: Scope }
+  | { readonly byId: Scope | readonly Scope[] }
   | { readonly hidden: Scope }
   | { readonly each: Scope }
   | { readonly operator: Scope };
@@ -125,8 +125,11 @@ const rows: Readonly<Record<string, Row>> = {
   importReport: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
   tokens: { access: { own: "ADMIN" }, asks: list },
   auditTrail: { access: { own: "ADMIN" }, asks: list },
-  webhooks: { access: { own: "ADMIN" }, asks: list },
-  webhookDeliveries: { access: { byId: "ADMIN" }, asks: ({ webhook }) => [{ webhook }, { webhook, state: "DEAD" }] },
+  webhooks: { access: { own: ["ADMIN", "WEBHOOKS"] }, asks: list },
+  webhookDeliveries: {
+    access: { byId: ["ADMIN", "WEBHOOKS"] },
+    asks: ({ webhook }) => [{ webhook }, { webhook, state: "DEAD" }],
+  },
 
   saveDocuments: {
     access: { own: "WRITE" },
@@ -180,13 +183,16 @@ const rows: Readonly<Record<string, Row>> = {
   },
   revokeToken: { access: { byId: "ADMIN" }, asks: input(({ token: id }) => ({ id })) },
   createWebhook: {
-    access: { own: "ADMIN" },
+    access: { own: ["ADMIN", "WEBHOOKS"] },
     asks: input(({ publisher }) => ({ publisher, url: "https://hooks.example.org/" })),
   },
-  rotateWebhookSecret: { access: { byId: "ADMIN" }, asks: input(({ webhook: id }) => ({ id })) },
-  updateWebhook: { access: { byId: "ADMIN" }, asks: input(({ webhook: id }) => ({ id, enabled: false })) },
-  deleteWebhook: { access: { byId: "ADMIN" }, asks: input(({ webhook: id }) => ({ id })) },
-  replayWebhookDelivery: { access: { byId: "ADMIN" }, asks: input(({ delivery: id }) => ({ id })) },
+  rotateWebhookSecret: { access: { byId: ["ADMIN", "WEBHOOKS"] }, asks: input(({ webhook: id }) => ({ id })) },
+  updateWebhook: {
+    access: { byId: ["ADMIN", "WEBHOOKS"] },
+    asks: input(({ webhook: id }) => ({ id, enabled: false })),
+  },
+  deleteWebhook: { access: { byId: ["ADMIN", "WEBHOOKS"] }, asks: input(({ webhook: id }) => ({ id })) },
+  replayWebhookDelivery: { access: { byId: ["ADMIN", "WEBHOOKS"] }, asks: input(({ delivery: id }) => ({ id })) },
 
   saveFeed: {
     access: { own: "IMPORT" },
@@ -212,6 +218,7 @@ const roles = [
   "own publisher",
   "own importer",
   "own admin",
+  "own webhooks",
   "other with every scope",
   "operator",
   "operator without scope",
@@ -228,6 +235,7 @@ const held: Readonly<
   "own publisher": { of: own, scopes: ["PUBLISH"] },
   "own importer": { of: own, scopes: ["IMPORT"] },
   "own admin": { of: own, scopes: ["ADMIN"] },
+  "own webhooks": { of: own, scopes: ["WEBHOOKS"] },
   "other with every scope": { of: "south-field", scopes },
   operator: { of: null, scopes },
   "operator without scope": { of: null, scopes: [] },

@@ -83,6 +83,14 @@ describeOnBothDatabases("webhooks", (open) => {
     const page = await ask<{ edges: { node: Delivery }[] }>("webhookDeliveries", deliveries, { webhook: id, state });
     return page.edges.map(({ node }) => node);
   };
+  const stopOf = async (): Promise<string | null> => {
+    const page = await ask<{ edges: { node: { disabledBecause: string | null } }[] }>(
+      "webhooks",
+      "{ webhooks { edges { node { disabledBecause } } } }",
+      {},
+    );
+    return page.edges[0]?.node.disabledBecause ?? null;
+  };
   const judge = (secret: string, { headers, body }: Received): unknown =>
     new Webhook(secret).verify(body, headers as Record<string, string>);
   const tick = (seconds: number): void => void (now = new Date(now.getTime() + seconds * 1000));
@@ -150,13 +158,60 @@ describeOnBothDatabases("webhooks", (open) => {
     expect(await deliverWebhooks(deps, outside)).toBe(0);
     const [dead] = await deliveriesOf(id, "DEAD");
     expect(dead).toMatchObject({ state: "DEAD", attempts: 10, nextAt: null });
+    // Nothing arrived in all that time: it is stopped, and told of nothing more, until somebody says that it is there again.
+    expect(await stopOf()).toBe("FAILING");
+    await publish();
+    expect(await deliveriesOf(id)).toHaveLength(1);
 
     receiver.answer = { status: 200 };
     const again = await ask("replayWebhookDelivery", replay, { id: dead?.id });
     expect(again).toEqual({ delivery: { state: "PENDING", attempts: 0 }, problems: [] });
+    expect(await stopOf()).toBeNull();
     expect(await deliverWebhooks(deps, outside)).toBe(1);
     expect(await deliveriesOf(id, "DEAD")).toEqual([]);
     expect(await deliveriesOf(id)).toMatchObject([{ id: dead?.id, state: "DELIVERED", status: 200 }]);
+  });
+
+  it("go on where one message alone cannot be delivered", async () => {
+    const { id } = await webhook();
+    await publish();
+    for (const wait of waits) {
+      receiver.answer = { status: 500 };
+      await deliverWebhooks(deps, outside);
+      tick(wait + wait / 10 + 1);
+    }
+    receiver.answer = { status: 200 };
+    await publish();
+    const [other] = await deliveriesOf(id, "PENDING");
+    await deps.data.webhookDeliveries.replay(other!.id, now);
+    const [first] = await deps.data.webhookDeliveries.claim(now, now, 20);
+    await deps.data.webhookDeliveries.settle(first!, { state: "DELIVERED", dueAt: null, status: 200, error: null });
+    receiver.answer = { status: 500 };
+    for (let tries = 0; tries < 12; tries += 1) {
+      await deliverWebhooks(deps, outside);
+      tick(2 * 86_400);
+    }
+    expect(await stopOf()).toBeNull();
+  });
+
+  it("are managed with the scope WEBHOOKS, as with ADMIN, and by no other", async () => {
+    const { id } = await webhook();
+    const list = "{ webhooks { edges { node { id } } } }";
+    for (const [scopes, sees] of [
+      [["WEBHOOKS"], true],
+      [["ADMIN"], true],
+      [["READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT"], false],
+    ] as const) {
+      const token = await app.tokenFor("north-field", scopes);
+      const { data, errors } = await app.ask(list, {}, token);
+      expect(data?.["webhooks"] ?? errors[0]?.extensions["code"]).toEqual(
+        sees ? { edges: [{ node: { id } }] } : "FORBIDDEN",
+      );
+    }
+    const webhooksOnly = await app.tokenFor("north-field", ["WEBHOOKS"]);
+    expect(
+      (await app.ask("{ tokens { edges { node { id } } } }", {}, webhooksOnly)).errors[0]?.extensions["code"],
+    ).toBe("FORBIDDEN");
   });
 
   it.each([

@@ -511,6 +511,8 @@ export type Scope =
   | 'PUBLISH'
   /** See what is not published yet. */
   | 'READ_DRAFTS'
+  /** Create and remove webhooks, and see what was sent to them. ADMIN may do so too. */
+  | 'WEBHOOKS'
   /** Save drafts. */
   | 'WRITE';
 

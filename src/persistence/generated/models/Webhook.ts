@@ -814,7 +814,7 @@ export type $WebhookPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     createdAt: Date
     disabledAt: Date | null
     /**
-     * ASKED, or GONE: the address answered 410.
+     * ASKED; GONE: the address answered 410; FAILING: nothing arrived during all tries of a delivery.
      */
     disabledBecause: string | null
   }, ExtArgs["result"]["webhook"]>
