@@ -6,6 +6,7 @@ import { reviewRevisions } from "../services/plans/review-revisions.js";
 import { runScheduled } from "../services/schedule/run-scheduled.js";
 import { startDueImports } from "../services/imports/feeds/start-due-imports.js";
 import { noteFactSources, workOutDueFacts } from "../services/plans/listing/work-out-due-facts.js";
+import { forgetUsage } from "../services/usage/read-usage.js";
 import { verifyRevisions } from "../services/plans/verify-revisions.js";
 
 /** Something done at a time of day instead of for a caller. Running it twice does no harm. */
@@ -30,6 +31,7 @@ export const jobs: readonly Job[] = [
   // At an hour when few cook.
   { name: "verify-revisions", cron: "17 3 * * *", run: verifyRevisions },
   { name: "forget-keys", cron: "41 * * * *", run: deleteExpiredKeys },
+  { name: "forget-usage", cron: "53 3 * * *", run: forgetUsage },
   { name: "forget-deliveries", cron: "47 3 * * *", run: forgetDeliveries },
   // Every minute: plans and feeds have times, and zones, of their own.
   runScheduledJob,

@@ -29,6 +29,7 @@ import { clientSession, transactionSession, type Db, type Session } from "./data
 import { unlimited, type Semaphore } from "./database/semaphore.js";
 import { webhookDeliveryData } from "./webhooks/webhook-deliveries.js";
 import { translationData } from "./drafts/translation-drafts.js";
+import { usageData } from "./access/usage.js";
 import { webhookData } from "./webhooks/webhooks.js";
 
 /** Milliseconds after which a database that is silent counts as one that does not answer. */
@@ -60,6 +61,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     plans: planData(session),
     drafts: draftData(session),
     revisions: revisionData(session),
+    usage: usageData(session),
     planFacts: planFactsData(session),
     reviews: reviewData(session),
     ruleSets: ruleSetData(session),

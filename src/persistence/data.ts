@@ -20,6 +20,7 @@ import type { TranslatedTitle } from "../domain/plan/translate/in-language.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { Author } from "./access/author.js";
 import type { RevisionSummary, TitleAsked } from "./plans/found-revision.js";
+import type { UsageData } from "./access/usage-data.js";
 import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
 import type { FactFilter, PlanFactsData } from "./plans/plan-facts-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
@@ -169,9 +170,12 @@ export interface AccessToken {
   readonly revokedAt: Date | null;
   /** It is from before 0.2.0, when IMPORT alone published through feeds. */
   readonly importPublishes: boolean;
+  /** Its own limit. null: that of the service. */
+  readonly pointsPerMinute: number | null;
 }
 
-interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt" | "importPublishes"> {
+interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt" | "importPublishes" | "pointsPerMinute"> {
+  readonly pointsPerMinute?: number | null;
   /** SHA-256 of the secret part of its text, hex. */
   readonly secretHash: string;
 }
@@ -555,6 +559,7 @@ export interface Data {
   };
   readonly previewLinks: PreviewLinkData;
   readonly scheduled: ScheduledChangeData;
+  readonly usage: UsageData;
   readonly catalogue: CatalogueData;
   /** @param longest milliseconds that it may take; left out: two minutes. One that joins another takes what that has. */
   transaction<T>(work: (data: Data) => Promise<T>, longest?: number): Promise<T>;

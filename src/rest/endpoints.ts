@@ -12,6 +12,7 @@ import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint, publishersEndpoint } from "./routes/publisher.js";
 import { previewEndpoints } from "./routes/preview-links.js";
+import { planRequestsEndpoint } from "./routes/plan-requests.js";
 import { scheduledEndpoint } from "./routes/scheduled.js";
 import { readLinesEndpoint } from "./routes/read-lines.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
@@ -40,6 +41,7 @@ export const endpoints: readonly Endpoint[] = [
   imageEndpoint,
   ...previewEndpoints,
   scheduledEndpoint,
+  planRequestsEndpoint,
   ...archiveEndpoints,
   changesEndpoint,
   changeStreamEndpoint,

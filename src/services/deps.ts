@@ -42,6 +42,7 @@ export type {
   RuleSetSummary,
 } from "../persistence/data.js";
 export type { ScheduledChange, ScheduledState, ScheduledTime } from "../persistence/plans/scheduled-change-data.js";
+export type { CountedRequests, PlanRequests, TokenUsage } from "../persistence/access/usage-data.js";
 export type { PreviewLink } from "../persistence/plans/preview-link-data.js";
 export type { DraftKind } from "../domain/problem.js";
 export type { FactFilter, FactSourceNow, PlanOrder, StoredFacts } from "../persistence/plans/plan-facts-data.js";

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from "fastify";
+import type { NamedPlan } from "../../services/usage/request-counts.js";
 
 /** A GraphQL operation as logs and metrics know it: what the address of a request does not say. */
 interface OperationSummary {
@@ -11,6 +12,8 @@ interface OperationSummary {
   readonly cost: number | null;
   /** Whether the answer holds errors, whatever its status. */
   readonly hasErrors: boolean;
+  /** Those that it asks for by name; left out: none. */
+  readonly plans?: readonly NamedPlan[];
 }
 
 declare module "fastify" {

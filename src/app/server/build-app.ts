@@ -22,6 +22,7 @@ import { shedLoad, type Overload, type OverloadReason } from "./load-shedding.js
 import { drainConnections } from "./drain-connections.js";
 import { registerHealth } from "./health.js";
 import { addEventStreams, usualStreams, type StreamLimits } from "./event-streams.js";
+import { countRequests } from "./count-requests.js";
 import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
 import { givePublicOrigin } from "./public-origin.js";
@@ -138,6 +139,7 @@ export async function buildApp({
     limits: { ...usualStreams, ...streams },
     ...{ limit, now: () => performance.now(), dice: Math.random },
   });
+  countRequests(app, deps);
   app.setErrorHandler(sendFailure);
   const assets = openPageAssets(browserFolder);
   app.setNotFoundHandler(answerMissing(assets));

@@ -38,8 +38,8 @@ export function limitRate(app: FastifyInstance, limit: RateLimit): void {
     this.paid += owed;
   });
   app.decorateReply("charge", function (this: FastifyReply, points: number): void {
-    this.paid += points;
     this.charged = limit.charge(this.request.actor, callerAddress(this.request), points);
+    this.paid += points;
   });
   app.addHook("onRequest", (request, reply, done) => {
     const { points = 1 } = request.routeOptions.config;

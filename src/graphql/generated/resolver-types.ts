@@ -31,12 +31,22 @@ export type AccessToken = {
   readonly lastUsedAt: Maybe<Scalars['DateTime']['output']>;
   /** What it is for. */
   readonly name: Scalars['String']['output'];
+  /** The points that it may use in a minute, if that is fewer than the service gives every token. Null if it has no limit of its own. */
+  readonly pointsPerMinute: Maybe<Scalars['Int']['output']>;
   /** Its publisher. Null if it is the operator's. */
   readonly publisher: Maybe<Publisher>;
   /** When it was revoked. Null if it is not revoked. */
   readonly revokedAt: Maybe<Scalars['DateTime']['output']>;
   /** What it may do. */
   readonly scopes: ReadonlyArray<Scope>;
+  /** What its requests came to: a row for each day (UTC) with requests, newest first. Some seconds late. Days are kept for 400 days. */
+  readonly usage: ReadonlyArray<TokenUsage>;
+};
+
+
+/** An access token, without its secret. */
+export type AccessTokenUsageArgs = {
+  days?: Scalars['Int']['input'];
 };
 
 /** A page of access tokens. */
@@ -709,6 +719,8 @@ export type CreateTokenInput = {
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** What it is for, to tell it from others: such as `newsletter script`. */
   readonly name: Scalars['String']['input'];
+  /** The points that it may use in a minute: 1,000 to 100,000,000, and never more than the service gives every token. Default: as many as that. */
+  readonly pointsPerMinute?: InputMaybe<Scalars['Int']['input']>;
   /** Slug of the publisher it is for. Default: a token of the operator, which only the operator may make. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
   /** Its scopes, at least one. No scope includes another. */
@@ -3214,6 +3226,35 @@ export type PlanPortionInput = {
   readonly slug: Scalars['String']['input'];
 };
 
+/** How often readers asked for one plan on one day. */
+export type PlanRequests = {
+  readonly __typename?: 'PlanRequests';
+  /** The day, in UTC. */
+  readonly day: Scalars['Date']['output'];
+  /** The number of requests. */
+  readonly requests: Scalars['Float']['output'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['output'];
+};
+
+/** A page of counted requests. */
+export type PlanRequestsConnection = {
+  readonly __typename?: 'PlanRequestsConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<PlanRequestsEdge>;
+  /** The place of this page in the list. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One row of counted requests in a list. */
+export type PlanRequestsEdge = {
+  readonly __typename?: 'PlanRequestsEdge';
+  /** An opaque cursor for this place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The row. */
+  readonly node: PlanRequests;
+};
+
 /** What a plan is called in a language. What was not translated is as it was written. */
 export type PlanTexts = {
   readonly __typename?: 'PlanTexts';
@@ -3679,6 +3720,12 @@ export type Query = {
   /** The draft of a plan. Null if there is none. Requires the scope READ_DRAFTS. */
   readonly planDraft: Maybe<Draft>;
   /**
+   * How often readers asked for the plans of a publisher: a row for each plan and day (UTC) with requests, newest day first. Counted are answers to
+   * requests that name one plan, in their address or as `plan` in GraphQL, without a token or with one for `READ` alone; nothing is kept of who asked.
+   * Some seconds late. Days are kept for 400 days. Requires the scope READ_DRAFTS.
+   */
+  readonly planRequests: PlanRequestsConnection;
+  /**
    * Published plans, newest first, each in its newest revision. Before a page is answered its plans are held against the rules and foods of today;
    * one that is no longer what was asked for is left out, so that a page may be shorter than was asked for.
    */
@@ -3928,6 +3975,17 @@ export type QueryPlanArgs = {
 export type QueryPlanDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
+};
+
+
+/** All queries. */
+export type QueryPlanRequestsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: Scalars['String']['input'];
+  slug: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -4669,6 +4727,8 @@ export type Scope =
   | 'IMPORT'
   /** Publish, correct and withdraw. */
   | 'PUBLISH'
+  /** See what everybody sees, with points of its own. For apps and their servers. */
+  | 'READ'
   /** See what is not published yet. */
   | 'READ_DRAFTS'
   /** Create and remove webhooks, and see what was sent to them. ADMIN may do so too. */
@@ -5179,6 +5239,19 @@ export type TextLineItem = {
   readonly preparation: Maybe<Scalars['String']['output']>;
   /** What one is like, as written: `large`. */
   readonly size: Maybe<Scalars['String']['output']>;
+};
+
+/** What the requests with a token came to on one day. */
+export type TokenUsage = {
+  readonly __typename?: 'TokenUsage';
+  /** The day, in UTC. */
+  readonly day: Scalars['Date']['output'];
+  /** The points that they cost. */
+  readonly points: Scalars['Float']['output'];
+  /** Those among them that were refused because the points of that minute were used up. */
+  readonly refused: Scalars['Float']['output'];
+  /** The number of requests. */
+  readonly requests: Scalars['Float']['output'];
 };
 
 /** What an amount is counted in. */
@@ -5832,6 +5905,9 @@ export type ResolversTypes = {
   PlanNutrient: ResolverTypeWrapper<PlanNutrient>;
   PlanOrder: PlanOrder;
   PlanPortionInput: PlanPortionInput;
+  PlanRequests: ResolverTypeWrapper<PlanRequests>;
+  PlanRequestsConnection: ResolverTypeWrapper<PlanRequestsConnection>;
+  PlanRequestsEdge: ResolverTypeWrapper<PlanRequestsEdge>;
   PlanTexts: ResolverTypeWrapper<PlanTextsParent>;
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
   PreviewLink: ResolverTypeWrapper<PreviewLinkParent>;
@@ -5926,6 +6002,7 @@ export type ResolversTypes = {
   TemperatureUnit: TemperatureUnit;
   TextLine: ResolverTypeWrapper<TextLineParent>;
   TextLineItem: ResolverTypeWrapper<TextLineItem>;
+  TokenUsage: ResolverTypeWrapper<TokenUsage>;
   Unit: ResolverTypeWrapper<UnitParent>;
   UnpublishPlanInput: UnpublishPlanInput;
   UpdatePublisherInput: UpdatePublisherInput;
@@ -6103,6 +6180,9 @@ export type ResolversParentTypes = {
   PlanNameInput: PlanNameInput;
   PlanNutrient: PlanNutrient;
   PlanPortionInput: PlanPortionInput;
+  PlanRequests: PlanRequests;
+  PlanRequestsConnection: PlanRequestsConnection;
+  PlanRequestsEdge: PlanRequestsEdge;
   PlanTexts: PlanTextsParent;
   PrepSession: PrepSessionParent;
   PreviewLink: PreviewLinkParent;
@@ -6181,6 +6261,7 @@ export type ResolversParentTypes = {
   Temperature: Temperature;
   TextLine: TextLineParent;
   TextLineItem: TextLineItem;
+  TokenUsage: TokenUsage;
   Unit: UnitParent;
   UnpublishPlanInput: UnpublishPlanInput;
   UpdatePublisherInput: UpdatePublisherInput;
@@ -6214,9 +6295,11 @@ export type AccessTokenResolvers<ContextType = Context, ParentType extends Resol
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   lastUsedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  pointsPerMinute: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
   revokedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   scopes: Resolver<ReadonlyArray<ResolversTypes['Scope']>, ParentType, ContextType>;
+  usage: Resolver<ReadonlyArray<ResolversTypes['TokenUsage']>, ParentType, ContextType, RequireFields<AccessTokenUsageArgs, 'days'>>;
 };
 
 export type AccessTokenConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessTokenConnection'] = ResolversParentTypes['AccessTokenConnection']> = {
@@ -7141,6 +7224,22 @@ export type PlanNutrientResolvers<ContextType = Context, ParentType extends Reso
   nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
 };
 
+export type PlanRequestsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanRequests'] = ResolversParentTypes['PlanRequests']> = {
+  day: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  requests: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type PlanRequestsConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanRequestsConnection'] = ResolversParentTypes['PlanRequestsConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['PlanRequestsEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type PlanRequestsEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanRequestsEdge'] = ResolversParentTypes['PlanRequestsEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['PlanRequests'], ParentType, ContextType>;
+};
+
 export type PlanTextsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanTexts'] = ResolversParentTypes['PlanTexts']> = {
   language: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -7285,6 +7384,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
+  planRequests?: Resolver<ResolversTypes['PlanRequestsConnection'], ParentType, ContextType, RequireFields<QueryPlanRequestsArgs, 'publisher'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   plansBySlug?: Resolver<ReadonlyArray<Maybe<ResolversTypes['Plan']>>, ParentType, ContextType, RequireFields<QueryPlansBySlugArgs, 'plans'>>;
   preview?: Resolver<Maybe<ResolversTypes['DraftPreview']>, ParentType, ContextType, RequireFields<QueryPreviewArgs, 'publisher' | 'secret' | 'slug'>>;
@@ -7666,6 +7766,13 @@ export type TextLineItemResolvers<ContextType = Context, ParentType extends Reso
   size: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
+export type TokenUsageResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TokenUsage'] = ResolversParentTypes['TokenUsage']> = {
+  day: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  points: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  refused: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  requests: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
 export type UnitResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Unit'] = ResolversParentTypes['Unit']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   dimension: Resolver<Maybe<ResolversTypes['Dimension']>, ParentType, ContextType>;
@@ -7920,6 +8027,9 @@ export type Resolvers<ContextType = Context> = {
   PlanFacetValue: PlanFacetValueResolvers<ContextType>;
   PlanFacts: PlanFactsResolvers<ContextType>;
   PlanNutrient: PlanNutrientResolvers<ContextType>;
+  PlanRequests: PlanRequestsResolvers<ContextType>;
+  PlanRequestsConnection: PlanRequestsConnectionResolvers<ContextType>;
+  PlanRequestsEdge: PlanRequestsEdgeResolvers<ContextType>;
   PlanTexts: PlanTextsResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
   PreviewLink: PreviewLinkResolvers<ContextType>;
@@ -7977,6 +8087,7 @@ export type Resolvers<ContextType = Context> = {
   Temperature: TemperatureResolvers<ContextType>;
   TextLine: TextLineResolvers<ContextType>;
   TextLineItem: TextLineItemResolvers<ContextType>;
+  TokenUsage: TokenUsageResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   UploadedImage: UploadedImageResolvers<ContextType>;
   Use: UseResolvers<ContextType>;

@@ -4,6 +4,7 @@ type Arguments = Readonly<Record<string, unknown>>;
 
 /** How many entries a list is counted as. Pages are counted as the number asked for. */
 export const listSizes: Readonly<Record<string, number>> = {
+  "AccessToken.usage": 31,
   "AllergenFinding.contains": 4,
   "AllergenFinding.mayContain": 4,
   "AllergenFinding.unknown": 40,
@@ -201,6 +202,8 @@ export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> =
 /** Points that depend on what the arguments of a field ask for. */
 export const argumentWork: Readonly<Record<string, (args: Arguments) => number>> = {
   "Query.plans": ({ filter }) => planFilterCost(filter),
+  // A look into the database for each token of a page, and a row for each day.
+  "AccessToken.usage": ({ days }) => 5 + (typeof days === "number" ? Math.min(Math.max(days, 0), 366) / 10 : 37),
 };
 
 /** A page is at most so long; a longer one is refused when it is read. */

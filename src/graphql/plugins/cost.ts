@@ -16,7 +16,8 @@ export function costPlugin({ costLimit }: EngineOptions, documents: Operations):
       const { variables } = coerced;
       const points = operation.cost(variables);
       const { kind, name } = operation;
-      const reported = { kind, operation: name, isRegistered, cost: points, hasErrors: false } as const;
+      const plans = operation.plansNamed(variables);
+      const reported = { kind, operation: name, isRegistered, cost: points, hasErrors: false, plans } as const;
       asked.report(reported);
       const cost = { asked: points, limit: costLimit };
       // Whatever the limit is, clients can find out what there is to ask.

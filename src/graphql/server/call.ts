@@ -3,6 +3,7 @@ import type { Caller } from "../../services/access/actor.js";
 import type { Deps } from "../../services/deps.js";
 import type { TimeLimit } from "../../services/time-limit.js";
 import type { CompiledOperation } from "./compiled-operations.js";
+import type { NamedPlan } from "../../services/usage/request-counts.js";
 import type { MediaType } from "./media-type.js";
 import type { AnswerKey } from "../../services/cache/cached-answer.js";
 import type { AskedCost, Refusal } from "./refusal.js";
@@ -17,6 +18,8 @@ export interface ReportedOperation {
   /** Points. */
   readonly cost: number;
   readonly hasErrors: false;
+  /** Those that it asks for by name. */
+  readonly plans: readonly NamedPlan[];
 }
 
 /** At whose expense. */

@@ -22,6 +22,9 @@ import { introspectionLimitsRule } from "../limits/introspection-limits.js";
 import { introspectionMeter, type IntrospectionMeter } from "../limits/introspection-size.js";
 import { costWith, operationCost } from "../limits/operation-cost.js";
 
+import { plansNamedIn } from "../limits/plans-named.js";
+import type { NamedPlan } from "../../services/usage/request-counts.js";
+
 type Given = Readonly<Record<string, unknown>>;
 
 /** An operation of a document that was read, checked and found good: what can be known of it before it is asked. */
@@ -41,6 +44,8 @@ export interface CompiledOperation {
   coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
   /** What it costs at most with variables as `coerce` returns them, in points. */
   cost(coerced: Given): number;
+  /** The plans it asks for by name, with the same variables; of many the first. */
+  plansNamed(coerced: Given): readonly NamedPlan[];
 }
 
 interface Faulty {
@@ -185,5 +190,6 @@ function compileOperation(
       return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };
     },
     cost: (coerced) => costWith(cost, coerced),
+    plansNamed: plansNamedIn(document, operation),
   };
 }

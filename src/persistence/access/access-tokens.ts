@@ -10,6 +10,7 @@ import { idOfPublisher } from "../sql/id-of-publisher.js";
 const columns = Prisma.sql`t.id, b.slug AS publisher, t.name, t.scopes, t.created_at AS "createdAt",
   t.created_by_token AS "createdByToken", t.created_by_program AS "createdByProgram", t.expires_at AS "expiresAt",
   t.last_used_at AS "lastUsedAt", t.revoked_at AS "revokedAt", t.import_publishes AS "importPublishes",
+  t.points_per_minute AS "pointsPerMinute",
   t.secret_hash AS "secretHash"`;
 
 const joinPublisher = Prisma.sql`LEFT JOIN publishers b ON b.id = t.publisher_id`;
@@ -25,7 +26,17 @@ const keys = z.tuple([instantKey, z.string().regex(/^[0-9A-Za-z]{1,40}$/)]);
 export function accessTokenData({ db }: Session): Data["accessTokens"] {
   return {
     create: async (token) => {
-      const { id, publisher, name, scopes, secretHash, createdAt, createdBy, expiresAt } = storable(token);
+      const {
+        id,
+        publisher,
+        name,
+        scopes,
+        secretHash,
+        createdAt,
+        createdBy,
+        expiresAt,
+        pointsPerMinute = null,
+      } = storable(token);
       const owner = publisher === null ? null : await publisherId(db, publisher);
       await db.accessToken.create({
         data: {
@@ -38,6 +49,7 @@ export function accessTokenData({ db }: Session): Data["accessTokens"] {
           createdByToken: tokenOf(createdBy),
           createdByProgram: programOf(createdBy),
           expiresAt,
+          pointsPerMinute,
         },
         select: { id: true },
       });
@@ -109,4 +121,5 @@ const tokenOfRow = (row: TokenRow): AccessToken => ({
   lastUsedAt: row.lastUsedAt,
   revokedAt: row.revokedAt,
   importPublishes: row.importPublishes,
+  pointsPerMinute: row.pointsPerMinute,
 });

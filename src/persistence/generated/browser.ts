@@ -25,6 +25,16 @@ export type Publisher = Prisma.PublisherModel
  */
 export type AccessToken = Prisma.AccessTokenModel
 /**
+ * Model TokenUsage
+ * What the requests with a token came to on one day (UTC). Written in sums, some seconds later.
+ */
+export type TokenUsage = Prisma.TokenUsageModel
+/**
+ * Model PlanRequests
+ * How often readers asked for a plan on one day (UTC). Written in sums, some seconds later; nothing of who asked.
+ */
+export type PlanRequests = Prisma.PlanRequestsModel
+/**
  * Model AuditEntry
  * Who did what. A trigger refuses every change. Holds no secrets.
  */

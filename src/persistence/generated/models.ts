@@ -7,6 +7,8 @@
  */
 export type * from './models/Publisher.js'
 export type * from './models/AccessToken.js'
+export type * from './models/TokenUsage.js'
+export type * from './models/PlanRequests.js'
 export type * from './models/AuditEntry.js'
 export type * from './models/Change.js'
 export type * from './models/Webhook.js'

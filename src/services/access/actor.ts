@@ -1,9 +1,5 @@
 /**
- * What a token may do, for its own publisher. `READ_DRAFTS` sees what is not published yet; `WRITE` saves drafts; `PUBLISH`
- * publishes, corrects and withdraws; `IMPORT` runs imports; `WEBHOOKS` gives and takes webhooks; `ADMIN` gives and takes tokens and webhooks and reads the audit
- * trail. No scope holds another but that one.
- */
-export const scopes = ["READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT", "ADMIN", "WEBHOOKS"] as const;
+export const scopes = ["READ", "READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT", "WEBHOOKS", "ADMIN"] as const;
 export type Scope = (typeof scopes)[number];
 
 export const isScope = (text: string): text is Scope => scopes.some((scope) => scope === text);
@@ -22,6 +18,8 @@ export type Actor =
       /** Slug. */
       readonly publisher: string | null;
       readonly scopes: readonly Scope[];
+      /** Its own limit. null or left out: that of the service. */
+      readonly pointsPerMinute?: number | null;
     }
   | { readonly kind: "PROGRAM"; readonly name: string };
 
@@ -42,6 +40,10 @@ export function mayUse(actor: Actor, scope: Scope, publisher: string | null): bo
   const isGiven = actor.scopes.includes(scope) || (scope === "WEBHOOKS" && actor.scopes.includes("ADMIN"));
   return isGiven && (actor.publisher === null || actor.publisher === publisher);
 }
+
+/** Somebody who sees what everybody sees: without a token, or with one for that alone. */
+export const isReader = (actor: Actor): boolean =>
+  actor.kind === "ANYONE" || (actor.kind === "TOKEN" && actor.scopes.every((scope) => scope === "READ"));
 
 /** The actor may not do this. Says nothing of what it asked for, so that nothing can be told from it. */
 export class NotAllowed extends Error {

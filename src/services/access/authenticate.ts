@@ -53,9 +53,10 @@ async function noteUse({ data }: Deps, { id, lastUsedAt }: AccessToken, now: Dat
 }
 
 /** A scope that this version does not know, given by a newer one, is no right here. */
-const actorOf = ({ id, publisher, scopes }: AccessToken): Actor => ({
+const actorOf = ({ id, publisher, scopes, pointsPerMinute }: AccessToken): Actor => ({
   kind: "TOKEN",
   token: id,
   publisher,
   scopes: scopes.filter(isScope),
+  pointsPerMinute,
 });

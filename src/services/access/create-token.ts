@@ -13,6 +13,8 @@ interface TokenInput {
   readonly scopes: readonly Scope[];
   /** null: with the token that makes it, and where that does not expire, never. */
   readonly expiresAt: Date | null;
+  /** Its own limit, below that of the service. null or left out: that of the service. */
+  readonly pointsPerMinute?: number | null | undefined;
   readonly idempotencyKey?: string | null | undefined;
 }
 
@@ -24,7 +26,7 @@ interface CreatedToken {
 
 /** Makes a token for a publisher (its own ADMIN or the operator's may) or for the operator. */
 export async function createToken(deps: Deps, caller: Caller, input: TokenInput): Promise<Result<CreatedToken>> {
-  const { publisher, name, idempotencyKey } = input;
+  const { publisher, name, idempotencyKey, pointsPerMinute = null } = input;
   const scopes = [...new Set(input.scopes)].toSorted();
   let text: string | null = null;
   const made = await write(
@@ -33,7 +35,11 @@ export async function createToken(deps: Deps, caller: Caller, input: TokenInput)
       ...{ caller, publisher, idempotencyKey },
       scope: "ADMIN",
       action: "CREATE_TOKEN",
-      input: { publisher, name, scopes, expiresAt: input.expiresAt?.toISOString() ?? null },
+      input: {
+        ...{ publisher, name, scopes, expiresAt: input.expiresAt?.toISOString() ?? null },
+        // Calls that were made before there was one keep their keys.
+        ...(pointsPerMinute === null ? {} : { pointsPerMinute }),
+      },
     },
     async ({ data, clock }) => {
       const now = clock();
@@ -42,13 +48,14 @@ export async function createToken(deps: Deps, caller: Caller, input: TokenInput)
       const problems = [
         ...checkName(name, ["input", "name"]),
         ...scopeProblems(scopes),
+        ...pointsProblems(pointsPerMinute),
         ...expiryProblems(expiresAt, now, latest),
       ];
       if (problems.length > 0) return failed(problems);
       const parts = newTokenParts();
       const { id } = parts;
       await data.accessTokens.create({
-        ...{ id, publisher, name, scopes, expiresAt },
+        ...{ id, publisher, name, scopes, expiresAt, pointsPerMinute },
         secretHash: secretHash(parts.secret),
         createdAt: now,
         createdBy: authorOf(caller.actor),
@@ -64,6 +71,22 @@ const scopeProblems = (scopes: readonly Scope[]): readonly Problem[] =>
   scopes.length > 0
     ? []
     : [{ code: "BAD_SHAPE", path: ["input", "scopes"], expected: "one scope or more", got: "none" }];
+
+/** Fewer would not pay for one plan. */
+const fewestPoints = 1_000;
+const mostPoints = 100_000_000;
+
+const pointsProblems = (points: number | null): readonly Problem[] =>
+  points === null || (Number.isInteger(points) && points >= fewestPoints && points <= mostPoints)
+    ? []
+    : [
+        {
+          code: "BAD_SHAPE",
+          path: ["input", "pointsPerMinute"],
+          expected: `a whole number from ${String(fewestPoints)} to ${String(mostPoints)}`,
+          got: String(points),
+        },
+      ];
 
 function expiryProblems(expiresAt: Date | null, now: Date, latest: Date | null): readonly Problem[] {
   const wrong = (expected: string): readonly Problem[] => [

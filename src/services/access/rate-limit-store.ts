@@ -4,10 +4,10 @@ import { consumeOwed, consume, type Quota, type Consumption, type RateLimitWindo
 /** What each caller has used up of one quota. */
 export interface RateLimitStore {
   readonly quota: Quota;
-  /** Takes points if enough are left. A cost of 0 only looks. */
-  consume(caller: string, cost: number, now: Date): Consumption;
+  /** Takes points if enough are left. A cost of 0 only looks. `points`: how many this caller has, if fewer than the others. */
+  consume(caller: string, cost: number, now: Date, points?: number | null): Consumption;
   /** Takes points that are owed, as far as they are there. */
-  consumeOwed(caller: string, owed: number, now: Date): Consumption;
+  consumeOwed(caller: string, owed: number, now: Date, points?: number | null): Consumption;
   /** How many callers are stored. */
   readonly size: number;
 }
@@ -22,12 +22,16 @@ export function openRateLimitStore(quota: Quota, most = storedCallers): RateLimi
     if (consumption.window.spent > 0) windows.set(caller, consumption.window);
     return consumption;
   };
+  const quotaOf = (points: number | null = null): Quota =>
+    points === null || points >= quota.points ? quota : { ...quota, points };
   return {
     quota,
     get size() {
       return windows.size;
     },
-    consume: (caller, cost, now) => remember(caller, consume(quota, windows.get(caller), cost, now.getTime())),
-    consumeOwed: (caller, owed, now) => remember(caller, consumeOwed(quota, windows.get(caller), owed, now.getTime())),
+    consume: (caller, cost, now, points) =>
+      remember(caller, consume(quotaOf(points), windows.get(caller), cost, now.getTime())),
+    consumeOwed: (caller, owed, now, points) =>
+      remember(caller, consumeOwed(quotaOf(points), windows.get(caller), owed, now.getTime())),
   };
 }

@@ -16,6 +16,8 @@ export interface RateLimitWindow {
 }
 
 export interface Consumption {
+  /** The points of a whole window. */
+  readonly points: number;
   /** Whether the points were there. If not, nothing was taken. */
   readonly ok: boolean;
   readonly window: RateLimitWindow;
@@ -49,6 +51,7 @@ export function consume(quota: Quota, known: RateLimitWindow | undefined, cost: 
   const after = ok ? { since: window.since, spent: window.spent + taken } : window;
   return {
     ok,
+    points: quota.points,
     window: after,
     left: quota.points - after.spent,
     renewsIn: Math.ceil((after.since + length - now) / 1000),

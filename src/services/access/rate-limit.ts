@@ -59,16 +59,19 @@ export interface RateLimit {
 /** Opens the rate limits of a process. Each process counts for itself: see docs/decisions/0012. */
 export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLimit {
   const addresses = openStore("address", settings.perAddress);
-  const tokens = openStore("token", settings.perToken);
+  const tokens = openStore("token", settings.perToken === 0 ? Number.MAX_SAFE_INTEGER : settings.perToken);
   const refused = openStore("refused-tokens", settings.refusedTokensPerAddress);
   // The program asks nobody, and has no address.
-  const storeFor = (actor: Actor): RateLimitStore | null =>
-    actor.kind === "PROGRAM" ? null : actor.kind === "TOKEN" ? tokens : addresses;
+  const storeFor = (actor: Actor): RateLimitStore | null => {
+    if (actor.kind !== "TOKEN") return actor.kind === "ANYONE" ? addresses : null;
+    return settings.perToken === 0 && (actor.pointsPerMinute ?? null) === null ? null : tokens;
+  };
   const nameOf = (actor: Actor, address: string): string => (actor.kind === "TOKEN" ? actor.token : address);
+  const pointsOf = (actor: Actor): number | null => (actor.kind === "TOKEN" ? (actor.pointsPerMinute ?? null) : null);
   const charge: RateLimit["charge"] = (actor, address, points) => {
     const store = storeFor(actor);
     if (store === null) return null;
-    const consumption = store.consume(nameOf(actor, address), points, clock());
+    const consumption = store.consume(nameOf(actor, address), points, clock(), pointsOf(actor));
     if (!consumption.ok) {
       throw exceeded(
         store,
@@ -83,7 +86,7 @@ export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLi
     chargeOwed: (actor, address, owed) => {
       const store = storeFor(actor);
       if (store === null) return null;
-      const consumption = store.consumeOwed(nameOf(actor, address), owed, clock());
+      const consumption = store.consumeOwed(nameOf(actor, address), owed, clock(), pointsOf(actor));
       return { fields: () => fieldsOf(store, consumption) };
     },
     refuseToken: (address, points) => {
@@ -102,7 +105,7 @@ const openStore = (name: string, points: number): RateLimitStore | null =>
 const exceeded = (store: RateLimitStore, consumption: Consumption, what: string): QuotaExceeded =>
   new QuotaExceeded(store.quota.name, consumption.renewsIn, fieldsOf(store, consumption), what);
 
-const fieldsOf = ({ quota }: RateLimitStore, { left, renewsIn }: Consumption): RateLimitFields => ({
-  "ratelimit-policy": `"${quota.name}";q=${quota.points};w=${windowSeconds}`,
+const fieldsOf = ({ quota }: RateLimitStore, { points, left, renewsIn }: Consumption): RateLimitFields => ({
+  "ratelimit-policy": `"${quota.name}";q=${points};w=${windowSeconds}`,
   ratelimit: `"${quota.name}";r=${left};t=${renewsIn}`,
 });

@@ -124,6 +124,7 @@ const rows: Readonly<Record<string, Row>> = {
   morningReport: { access: { each: "IMPORT" }, asks: () => [{}] },
   importReport: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
   tokens: { access: { own: "ADMIN" }, asks: list },
+  planRequests: { access: { own: "READ_DRAFTS" }, asks: list },
   auditTrail: { access: { own: "ADMIN" }, asks: list },
   webhooks: { access: { own: ["ADMIN", "WEBHOOKS"] }, asks: list },
   webhookDeliveries: {
@@ -246,6 +247,7 @@ const held: Readonly<
 /** Addresses of REST that answer with what is hidden, or write. */
 const rights: Readonly<Record<string, Access>> = {
   "/v1/publishers/{publisher}/export": { own: "READ_DRAFTS" },
+  "/v1/publishers/{publisher}/plan-requests": { own: "READ_DRAFTS" },
   "/v1/publishers/{publisher}/import": { operator: "ADMIN" },
   "/v1/publishers/{publisher}/foods/adopt": { own: "WRITE" },
 };

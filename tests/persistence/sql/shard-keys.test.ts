@@ -18,6 +18,7 @@ const shared: Readonly<Record<string, string>> = {
 
 const central: Readonly<Record<string, string>> = {
   access_tokens: "found by the id in their text, before it is known whose they are; the operator's have no publisher",
+  token_usage: "of tokens",
   audit_entries: "read over all publishers by the operator; numbered in one row",
   idempotency_keys: "the owner of a key is a token, which may act for several publishers",
   feeds: "the operator's have no publisher; their number is small",

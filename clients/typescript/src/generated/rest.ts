@@ -944,6 +944,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/publishers/{publisher}/plan-requests": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * How often readers asked for the plans
+         * @description A row for each plan and day (UTC) with requests, the newest day first. Counted are answers to requests that name one plan, in their address or as `plan` in GraphQL, without a token or with one for `READ` alone; nothing is kept of who asked. Some seconds late; days are kept for 400 days.
+         */
+        get: operations["listPlanRequests"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/publishers/{publisher}/preview-links": {
         parameters: {
             query?: never;
@@ -3099,6 +3119,28 @@ export interface components {
             totalCount?: number;
             /** @description With `include=count`: false where there are more. */
             totalCountIsExact?: boolean;
+        };
+        /** @description How often readers asked for one plan on one day. */
+        PlanRequests: {
+            /**
+             * Format: date
+             * @description The day, in UTC.
+             */
+            day: string;
+            /**
+             * Format: int64
+             * @description The number of requests.
+             */
+            requests: number;
+            /** @description Slug of the plan. */
+            slug: string;
+        };
+        /** @description A page of counted requests, the newest day first. */
+        PlanRequestsPage: {
+            /** @description A row for each plan and day with requests. */
+            items: components["schemas"]["PlanRequests"][];
+            next: string | null;
+            previous: string | null;
         };
         /** @description A plan in a list, in its newest revision. */
         PlanSummary: {
@@ -8945,6 +8987,56 @@ export interface operations {
             405: components["responses"]["405"];
             406: components["responses"]["406"];
             413: components["responses"]["413"];
+            422: components["responses"]["422"];
+            429: components["responses"]["429"];
+            500: components["responses"]["500"];
+            503: components["responses"]["503"];
+            504: components["responses"]["504"];
+        };
+    };
+    listPlanRequests: {
+        parameters: {
+            query?: {
+                /** @description Go on after this place. Take it from the address of the next page. */
+                after?: string;
+                /** @description Go back from this place. Take it from the address of the previous page. */
+                before?: string;
+                /** @description How many, from the start or after `after`: 1 to 100. 20 if neither this nor `last` is given. */
+                first?: number;
+                /** @description How many, from the end or before `before`: 1 to 100. */
+                last?: number;
+                /** @description Slug of a plan. Default: all of the publisher. */
+                plan?: string;
+            };
+            header?: never;
+            path: {
+                /** @description Slug of the publisher. */
+                publisher: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The page. */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    /** @description The next and the previous page (RFC 8288). */
+                    Link?: string;
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanRequestsPage"];
+                };
+            };
+            400: components["responses"]["400"];
+            401: components["responses"]["401"];
+            403: components["responses"]["403"];
+            405: components["responses"]["405"];
+            406: components["responses"]["406"];
             422: components["responses"]["422"];
             429: components["responses"]["429"];
             500: components["responses"]["500"];

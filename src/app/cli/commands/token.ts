@@ -16,6 +16,7 @@ interface CreateOptions extends ServiceOptions {
   readonly scopes: string;
   readonly publisher?: string;
   readonly expires?: string;
+  readonly pointsPerMinute?: string;
 }
 
 interface ListOptions extends ServiceOptions {
@@ -42,6 +43,7 @@ function addCreate(token: Command, run: Runner): void {
     .requiredOption("--scopes <scopes>", `comma-separated list of ${scopes.join(", ")}`)
     .option("--publisher <slug>", "publisher of the token (default: an operator's token, valid for every publisher)")
     .option("--expires <time>", "when it expires, such as 2027-01-31 (default: never)")
+    .option("--points-per-minute <points>", "a limit of its own, below that of the service")
     .action((options: CreateOptions) => run("token create", options, () => create(options)));
 }
 
@@ -51,8 +53,14 @@ async function create(options: CreateOptions): Promise<Outcome> {
   if (known.length < wanted.length) throw usage(`--scopes must be some of ${scopes.join(",")}.`);
   const expires = options.expires === undefined ? null : new Date(options.expires);
   if (expires !== null && Number.isNaN(expires.getTime())) throw usage("--expires must be a time, such as 2027-01-31.");
+  const points = options.pointsPerMinute;
+  if (points !== undefined && !/^[0-9]{1,9}$/.test(points))
+    throw usage("--points-per-minute must be a whole number, such as 60000.");
   const { name, publisher = null } = options;
-  const input = { name, publisher, scopes: known, expiresAt: expires?.toISOString() ?? null };
+  const input = {
+    ...{ name, publisher, scopes: known, expiresAt: expires?.toISOString() ?? null },
+    pointsPerMinute: points === undefined ? null : Number(points),
+  };
   const { createToken } = await asking(options, (service) => service.ask(CreateTokenDocument, { input }));
   const { token, secret, problems } = createToken;
   if (token === null || secret === null) return { exit: exitCodes.problems, problems, result: null };

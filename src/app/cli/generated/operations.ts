@@ -67,6 +67,8 @@ export type CreateTokenInput = {
   readonly idempotencyKey?: string | null | undefined;
   /** What it is for, to tell it from others: such as `newsletter script`. */
   readonly name: string;
+  /** The points that it may use in a minute: 1,000 to 100,000,000, and never more than the service gives every token. Default: as many as that. */
+  readonly pointsPerMinute?: number | null | undefined;
   /** Slug of the publisher it is for. Default: a token of the operator, which only the operator may make. */
   readonly publisher?: string | null | undefined;
   /** Its scopes, at least one. No scope includes another. */
@@ -509,6 +511,8 @@ export type Scope =
   | 'IMPORT'
   /** Publish, correct and withdraw. */
   | 'PUBLISH'
+  /** See what everybody sees, with points of its own. For apps and their servers. */
+  | 'READ'
   /** See what is not published yet. */
   | 'READ_DRAFTS'
   /** Create and remove webhooks, and see what was sent to them. ADMIN may do so too. */
@@ -658,21 +662,21 @@ export type CreatePublisherMutationVariables = Exact<{
 
 export type CreatePublisherMutation = { readonly createPublisher: { readonly publisher: { readonly slug: string, readonly name: string } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
-export type TokenPartsFragment = { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null };
+export type TokenPartsFragment = { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly pointsPerMinute: number | null, readonly publisher: { readonly slug: string } | null };
 
 export type CreateTokenMutationVariables = Exact<{
   input: CreateTokenInput;
 }>;
 
 
-export type CreateTokenMutation = { readonly createToken: { readonly secret: string | null, readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+export type CreateTokenMutation = { readonly createToken: { readonly secret: string | null, readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly pointsPerMinute: number | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type RevokeTokenMutationVariables = Exact<{
   input: RevokeTokenInput;
 }>;
 
 
-export type RevokeTokenMutation = { readonly revokeToken: { readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+export type RevokeTokenMutation = { readonly revokeToken: { readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly pointsPerMinute: number | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type TokensQueryVariables = Exact<{
   publisher?: string | null | undefined;
@@ -680,7 +684,7 @@ export type TokensQueryVariables = Exact<{
 }>;
 
 
-export type TokensQuery = { readonly tokens: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
+export type TokensQuery = { readonly tokens: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly pointsPerMinute: number | null, readonly publisher: { readonly slug: string } | null } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
 
 export type LoadRuleSetMutationVariables = Exact<{
   input: LoadRuleSetInput;
@@ -837,6 +841,7 @@ export const TokenPartsFragmentDoc = new TypedDocumentString(`
   expiresAt
   lastUsedAt
   revokedAt
+  pointsPerMinute
 }
     `, {"fragmentName":"TokenParts"}) as unknown as TypedDocumentString<TokenPartsFragment, unknown>;
 export const PreviewLinkPartsFragmentDoc = new TypedDocumentString(`
@@ -1200,6 +1205,7 @@ fragment TokenParts on AccessToken {
   expiresAt
   lastUsedAt
   revokedAt
+  pointsPerMinute
 }`) as unknown as TypedDocumentString<CreateTokenMutation, CreateTokenMutationVariables>;
 export const RevokeTokenDocument = new TypedDocumentString(`
     mutation RevokeToken($input: RevokeTokenInput!) {
@@ -1231,6 +1237,7 @@ fragment TokenParts on AccessToken {
   expiresAt
   lastUsedAt
   revokedAt
+  pointsPerMinute
 }`) as unknown as TypedDocumentString<RevokeTokenMutation, RevokeTokenMutationVariables>;
 export const TokensDocument = new TypedDocumentString(`
     query Tokens($publisher: String, $after: String) {
@@ -1257,6 +1264,7 @@ export const TokensDocument = new TypedDocumentString(`
   expiresAt
   lastUsedAt
   revokedAt
+  pointsPerMinute
 }`) as unknown as TypedDocumentString<TokensQuery, TokensQueryVariables>;
 export const LoadRuleSetDocument = new TypedDocumentString(`
     mutation LoadRuleSet($input: LoadRuleSetInput!) {

@@ -50,6 +50,8 @@ export const AnyNull = runtime.AnyNull
 export const ModelName = {
   Publisher: 'Publisher',
   AccessToken: 'AccessToken',
+  TokenUsage: 'TokenUsage',
+  PlanRequests: 'PlanRequests',
   AuditEntry: 'AuditEntry',
   Change: 'Change',
   Webhook: 'Webhook',
@@ -150,10 +152,32 @@ export const AccessTokenScalarFieldEnum = {
   expiresAt: 'expiresAt',
   lastUsedAt: 'lastUsedAt',
   revokedAt: 'revokedAt',
-  importPublishes: 'importPublishes'
+  importPublishes: 'importPublishes',
+  pointsPerMinute: 'pointsPerMinute'
 } as const
 
 export type AccessTokenScalarFieldEnum = (typeof AccessTokenScalarFieldEnum)[keyof typeof AccessTokenScalarFieldEnum]
+
+
+export const TokenUsageScalarFieldEnum = {
+  tokenId: 'tokenId',
+  day: 'day',
+  requests: 'requests',
+  refused: 'refused',
+  points: 'points'
+} as const
+
+export type TokenUsageScalarFieldEnum = (typeof TokenUsageScalarFieldEnum)[keyof typeof TokenUsageScalarFieldEnum]
+
+
+export const PlanRequestsScalarFieldEnum = {
+  publisherId: 'publisherId',
+  day: 'day',
+  planId: 'planId',
+  requests: 'requests'
+} as const
+
+export type PlanRequestsScalarFieldEnum = (typeof PlanRequestsScalarFieldEnum)[keyof typeof PlanRequestsScalarFieldEnum]
 
 
 export const AuditEntryScalarFieldEnum = {

@@ -17,8 +17,18 @@ export type AccessTokenModel = runtime.Types.Result.DefaultSelection<Prisma.$Acc
 
 export type AggregateAccessToken = {
   _count: AccessTokenCountAggregateOutputType | null
+  _avg: AccessTokenAvgAggregateOutputType | null
+  _sum: AccessTokenSumAggregateOutputType | null
   _min: AccessTokenMinAggregateOutputType | null
   _max: AccessTokenMaxAggregateOutputType | null
+}
+
+export type AccessTokenAvgAggregateOutputType = {
+  pointsPerMinute: number | null
+}
+
+export type AccessTokenSumAggregateOutputType = {
+  pointsPerMinute: number | null
 }
 
 export type AccessTokenMinAggregateOutputType = {
@@ -33,6 +43,7 @@ export type AccessTokenMinAggregateOutputType = {
   lastUsedAt: Date | null
   revokedAt: Date | null
   importPublishes: boolean | null
+  pointsPerMinute: number | null
 }
 
 export type AccessTokenMaxAggregateOutputType = {
@@ -47,6 +58,7 @@ export type AccessTokenMaxAggregateOutputType = {
   lastUsedAt: Date | null
   revokedAt: Date | null
   importPublishes: boolean | null
+  pointsPerMinute: number | null
 }
 
 export type AccessTokenCountAggregateOutputType = {
@@ -62,9 +74,18 @@ export type AccessTokenCountAggregateOutputType = {
   lastUsedAt: number
   revokedAt: number
   importPublishes: number
+  pointsPerMinute: number
   _all: number
 }
 
+
+export type AccessTokenAvgAggregateInputType = {
+  pointsPerMinute?: true
+}
+
+export type AccessTokenSumAggregateInputType = {
+  pointsPerMinute?: true
+}
 
 export type AccessTokenMinAggregateInputType = {
   id?: true
@@ -78,6 +99,7 @@ export type AccessTokenMinAggregateInputType = {
   lastUsedAt?: true
   revokedAt?: true
   importPublishes?: true
+  pointsPerMinute?: true
 }
 
 export type AccessTokenMaxAggregateInputType = {
@@ -92,6 +114,7 @@ export type AccessTokenMaxAggregateInputType = {
   lastUsedAt?: true
   revokedAt?: true
   importPublishes?: true
+  pointsPerMinute?: true
 }
 
 export type AccessTokenCountAggregateInputType = {
@@ -107,6 +130,7 @@ export type AccessTokenCountAggregateInputType = {
   lastUsedAt?: true
   revokedAt?: true
   importPublishes?: true
+  pointsPerMinute?: true
   _all?: true
 }
 
@@ -148,6 +172,18 @@ export type AccessTokenAggregateArgs<ExtArgs extends runtime.Types.Extensions.In
   /**
    * {@link https://www.prisma.io/docs/concepts/components/prisma-client/aggregations Aggregation Docs}
    * 
+   * Select which fields to average
+  **/
+  _avg?: AccessTokenAvgAggregateInputType
+  /**
+   * {@link https://www.prisma.io/docs/concepts/components/prisma-client/aggregations Aggregation Docs}
+   * 
+   * Select which fields to sum
+  **/
+  _sum?: AccessTokenSumAggregateInputType
+  /**
+   * {@link https://www.prisma.io/docs/concepts/components/prisma-client/aggregations Aggregation Docs}
+   * 
    * Select which fields to find the minimum value
   **/
   _min?: AccessTokenMinAggregateInputType
@@ -178,6 +214,8 @@ export type AccessTokenGroupByArgs<ExtArgs extends runtime.Types.Extensions.Inte
   take?: number
   skip?: number
   _count?: AccessTokenCountAggregateInputType | true
+  _avg?: AccessTokenAvgAggregateInputType
+  _sum?: AccessTokenSumAggregateInputType
   _min?: AccessTokenMinAggregateInputType
   _max?: AccessTokenMaxAggregateInputType
 }
@@ -195,7 +233,10 @@ export type AccessTokenGroupByOutputType = {
   lastUsedAt: Date | null
   revokedAt: Date | null
   importPublishes: boolean
+  pointsPerMinute: number | null
   _count: AccessTokenCountAggregateOutputType | null
+  _avg: AccessTokenAvgAggregateOutputType | null
+  _sum: AccessTokenSumAggregateOutputType | null
   _min: AccessTokenMinAggregateOutputType | null
   _max: AccessTokenMaxAggregateOutputType | null
 }
@@ -231,8 +272,10 @@ export type AccessTokenWhereInput = {
   lastUsedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   revokedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   importPublishes?: Prisma.BoolFilter<"AccessToken"> | boolean
+  pointsPerMinute?: Prisma.IntNullableFilter<"AccessToken"> | number | null
   publisher?: Prisma.XOR<Prisma.PublisherNullableScalarRelationFilter, Prisma.PublisherWhereInput> | null
   audit?: Prisma.AuditEntryListRelationFilter
+  usage?: Prisma.TokenUsageListRelationFilter
 }
 
 export type AccessTokenOrderByWithRelationInput = {
@@ -248,8 +291,10 @@ export type AccessTokenOrderByWithRelationInput = {
   lastUsedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   revokedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   importPublishes?: Prisma.SortOrder
+  pointsPerMinute?: Prisma.SortOrderInput | Prisma.SortOrder
   publisher?: Prisma.PublisherOrderByWithRelationInput
   audit?: Prisma.AuditEntryOrderByRelationAggregateInput
+  usage?: Prisma.TokenUsageOrderByRelationAggregateInput
 }
 
 export type AccessTokenWhereUniqueInput = Prisma.AtLeast<{
@@ -268,8 +313,10 @@ export type AccessTokenWhereUniqueInput = Prisma.AtLeast<{
   lastUsedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   revokedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   importPublishes?: Prisma.BoolFilter<"AccessToken"> | boolean
+  pointsPerMinute?: Prisma.IntNullableFilter<"AccessToken"> | number | null
   publisher?: Prisma.XOR<Prisma.PublisherNullableScalarRelationFilter, Prisma.PublisherWhereInput> | null
   audit?: Prisma.AuditEntryListRelationFilter
+  usage?: Prisma.TokenUsageListRelationFilter
 }, "id">
 
 export type AccessTokenOrderByWithAggregationInput = {
@@ -285,9 +332,12 @@ export type AccessTokenOrderByWithAggregationInput = {
   lastUsedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   revokedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   importPublishes?: Prisma.SortOrder
+  pointsPerMinute?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.AccessTokenCountOrderByAggregateInput
+  _avg?: Prisma.AccessTokenAvgOrderByAggregateInput
   _max?: Prisma.AccessTokenMaxOrderByAggregateInput
   _min?: Prisma.AccessTokenMinOrderByAggregateInput
+  _sum?: Prisma.AccessTokenSumOrderByAggregateInput
 }
 
 export type AccessTokenScalarWhereWithAggregatesInput = {
@@ -306,6 +356,7 @@ export type AccessTokenScalarWhereWithAggregatesInput = {
   lastUsedAt?: Prisma.DateTimeNullableWithAggregatesFilter<"AccessToken"> | Date | string | null
   revokedAt?: Prisma.DateTimeNullableWithAggregatesFilter<"AccessToken"> | Date | string | null
   importPublishes?: Prisma.BoolWithAggregatesFilter<"AccessToken"> | boolean
+  pointsPerMinute?: Prisma.IntNullableWithAggregatesFilter<"AccessToken"> | number | null
 }
 
 export type AccessTokenCreateInput = {
@@ -320,8 +371,10 @@ export type AccessTokenCreateInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
   publisher?: Prisma.PublisherCreateNestedOneWithoutTokensInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutTokenInput
+  usage?: Prisma.TokenUsageCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenUncheckedCreateInput = {
@@ -337,7 +390,9 @@ export type AccessTokenUncheckedCreateInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutTokenInput
+  usage?: Prisma.TokenUsageUncheckedCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenUpdateInput = {
@@ -352,8 +407,10 @@ export type AccessTokenUpdateInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisher?: Prisma.PublisherUpdateOneWithoutTokensNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutTokenNestedInput
+  usage?: Prisma.TokenUsageUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenUncheckedUpdateInput = {
@@ -369,7 +426,9 @@ export type AccessTokenUncheckedUpdateInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutTokenNestedInput
+  usage?: Prisma.TokenUsageUncheckedUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenCreateManyInput = {
@@ -385,6 +444,7 @@ export type AccessTokenCreateManyInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
 }
 
 export type AccessTokenUpdateManyMutationInput = {
@@ -399,6 +459,7 @@ export type AccessTokenUpdateManyMutationInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
 }
 
 export type AccessTokenUncheckedUpdateManyInput = {
@@ -414,6 +475,7 @@ export type AccessTokenUncheckedUpdateManyInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
 }
 
 export type AccessTokenListRelationFilter = {
@@ -439,6 +501,11 @@ export type AccessTokenCountOrderByAggregateInput = {
   lastUsedAt?: Prisma.SortOrder
   revokedAt?: Prisma.SortOrder
   importPublishes?: Prisma.SortOrder
+  pointsPerMinute?: Prisma.SortOrder
+}
+
+export type AccessTokenAvgOrderByAggregateInput = {
+  pointsPerMinute?: Prisma.SortOrder
 }
 
 export type AccessTokenMaxOrderByAggregateInput = {
@@ -453,6 +520,7 @@ export type AccessTokenMaxOrderByAggregateInput = {
   lastUsedAt?: Prisma.SortOrder
   revokedAt?: Prisma.SortOrder
   importPublishes?: Prisma.SortOrder
+  pointsPerMinute?: Prisma.SortOrder
 }
 
 export type AccessTokenMinOrderByAggregateInput = {
@@ -467,6 +535,16 @@ export type AccessTokenMinOrderByAggregateInput = {
   lastUsedAt?: Prisma.SortOrder
   revokedAt?: Prisma.SortOrder
   importPublishes?: Prisma.SortOrder
+  pointsPerMinute?: Prisma.SortOrder
+}
+
+export type AccessTokenSumOrderByAggregateInput = {
+  pointsPerMinute?: Prisma.SortOrder
+}
+
+export type AccessTokenScalarRelationFilter = {
+  is?: Prisma.AccessTokenWhereInput
+  isNot?: Prisma.AccessTokenWhereInput
 }
 
 export type AccessTokenNullableScalarRelationFilter = {
@@ -533,6 +611,28 @@ export type BoolFieldUpdateOperationsInput = {
   set?: boolean
 }
 
+export type NullableIntFieldUpdateOperationsInput = {
+  set?: number | null
+  increment?: number
+  decrement?: number
+  multiply?: number
+  divide?: number
+}
+
+export type AccessTokenCreateNestedOneWithoutUsageInput = {
+  create?: Prisma.XOR<Prisma.AccessTokenCreateWithoutUsageInput, Prisma.AccessTokenUncheckedCreateWithoutUsageInput>
+  connectOrCreate?: Prisma.AccessTokenCreateOrConnectWithoutUsageInput
+  connect?: Prisma.AccessTokenWhereUniqueInput
+}
+
+export type AccessTokenUpdateOneRequiredWithoutUsageNestedInput = {
+  create?: Prisma.XOR<Prisma.AccessTokenCreateWithoutUsageInput, Prisma.AccessTokenUncheckedCreateWithoutUsageInput>
+  connectOrCreate?: Prisma.AccessTokenCreateOrConnectWithoutUsageInput
+  upsert?: Prisma.AccessTokenUpsertWithoutUsageInput
+  connect?: Prisma.AccessTokenWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccessTokenUpdateToOneWithWhereWithoutUsageInput, Prisma.AccessTokenUpdateWithoutUsageInput>, Prisma.AccessTokenUncheckedUpdateWithoutUsageInput>
+}
+
 export type AccessTokenCreateNestedOneWithoutAuditInput = {
   create?: Prisma.XOR<Prisma.AccessTokenCreateWithoutAuditInput, Prisma.AccessTokenUncheckedCreateWithoutAuditInput>
   connectOrCreate?: Prisma.AccessTokenCreateOrConnectWithoutAuditInput
@@ -561,7 +661,9 @@ export type AccessTokenCreateWithoutPublisherInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
   audit?: Prisma.AuditEntryCreateNestedManyWithoutTokenInput
+  usage?: Prisma.TokenUsageCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenUncheckedCreateWithoutPublisherInput = {
@@ -576,7 +678,9 @@ export type AccessTokenUncheckedCreateWithoutPublisherInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutTokenInput
+  usage?: Prisma.TokenUsageUncheckedCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenCreateOrConnectWithoutPublisherInput = {
@@ -621,6 +725,91 @@ export type AccessTokenScalarWhereInput = {
   lastUsedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   revokedAt?: Prisma.DateTimeNullableFilter<"AccessToken"> | Date | string | null
   importPublishes?: Prisma.BoolFilter<"AccessToken"> | boolean
+  pointsPerMinute?: Prisma.IntNullableFilter<"AccessToken"> | number | null
+}
+
+export type AccessTokenCreateWithoutUsageInput = {
+  id: string
+  name: string
+  scopes?: Prisma.AccessTokenCreatescopesInput | string[]
+  secretHash: string
+  createdAt: Date | string
+  createdByToken?: string | null
+  createdByProgram?: string | null
+  expiresAt?: Date | string | null
+  lastUsedAt?: Date | string | null
+  revokedAt?: Date | string | null
+  importPublishes?: boolean
+  pointsPerMinute?: number | null
+  publisher?: Prisma.PublisherCreateNestedOneWithoutTokensInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutTokenInput
+}
+
+export type AccessTokenUncheckedCreateWithoutUsageInput = {
+  id: string
+  publisherId?: string | null
+  name: string
+  scopes?: Prisma.AccessTokenCreatescopesInput | string[]
+  secretHash: string
+  createdAt: Date | string
+  createdByToken?: string | null
+  createdByProgram?: string | null
+  expiresAt?: Date | string | null
+  lastUsedAt?: Date | string | null
+  revokedAt?: Date | string | null
+  importPublishes?: boolean
+  pointsPerMinute?: number | null
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutTokenInput
+}
+
+export type AccessTokenCreateOrConnectWithoutUsageInput = {
+  where: Prisma.AccessTokenWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccessTokenCreateWithoutUsageInput, Prisma.AccessTokenUncheckedCreateWithoutUsageInput>
+}
+
+export type AccessTokenUpsertWithoutUsageInput = {
+  update: Prisma.XOR<Prisma.AccessTokenUpdateWithoutUsageInput, Prisma.AccessTokenUncheckedUpdateWithoutUsageInput>
+  create: Prisma.XOR<Prisma.AccessTokenCreateWithoutUsageInput, Prisma.AccessTokenUncheckedCreateWithoutUsageInput>
+  where?: Prisma.AccessTokenWhereInput
+}
+
+export type AccessTokenUpdateToOneWithWhereWithoutUsageInput = {
+  where?: Prisma.AccessTokenWhereInput
+  data: Prisma.XOR<Prisma.AccessTokenUpdateWithoutUsageInput, Prisma.AccessTokenUncheckedUpdateWithoutUsageInput>
+}
+
+export type AccessTokenUpdateWithoutUsageInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  scopes?: Prisma.AccessTokenUpdatescopesInput | string[]
+  secretHash?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  createdByToken?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  createdByProgram?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  expiresAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  publisher?: Prisma.PublisherUpdateOneWithoutTokensNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutTokenNestedInput
+}
+
+export type AccessTokenUncheckedUpdateWithoutUsageInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  publisherId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  scopes?: Prisma.AccessTokenUpdatescopesInput | string[]
+  secretHash?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  createdByToken?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  createdByProgram?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  expiresAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenCreateWithoutAuditInput = {
@@ -635,7 +824,9 @@ export type AccessTokenCreateWithoutAuditInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
   publisher?: Prisma.PublisherCreateNestedOneWithoutTokensInput
+  usage?: Prisma.TokenUsageCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenUncheckedCreateWithoutAuditInput = {
@@ -651,6 +842,8 @@ export type AccessTokenUncheckedCreateWithoutAuditInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
+  usage?: Prisma.TokenUsageUncheckedCreateNestedManyWithoutTokenInput
 }
 
 export type AccessTokenCreateOrConnectWithoutAuditInput = {
@@ -681,7 +874,9 @@ export type AccessTokenUpdateWithoutAuditInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   publisher?: Prisma.PublisherUpdateOneWithoutTokensNestedInput
+  usage?: Prisma.TokenUsageUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenUncheckedUpdateWithoutAuditInput = {
@@ -697,6 +892,8 @@ export type AccessTokenUncheckedUpdateWithoutAuditInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  usage?: Prisma.TokenUsageUncheckedUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenCreateManyPublisherInput = {
@@ -711,6 +908,7 @@ export type AccessTokenCreateManyPublisherInput = {
   lastUsedAt?: Date | string | null
   revokedAt?: Date | string | null
   importPublishes?: boolean
+  pointsPerMinute?: number | null
 }
 
 export type AccessTokenUpdateWithoutPublisherInput = {
@@ -725,7 +923,9 @@ export type AccessTokenUpdateWithoutPublisherInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   audit?: Prisma.AuditEntryUpdateManyWithoutTokenNestedInput
+  usage?: Prisma.TokenUsageUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenUncheckedUpdateWithoutPublisherInput = {
@@ -740,7 +940,9 @@ export type AccessTokenUncheckedUpdateWithoutPublisherInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutTokenNestedInput
+  usage?: Prisma.TokenUsageUncheckedUpdateManyWithoutTokenNestedInput
 }
 
 export type AccessTokenUncheckedUpdateManyWithoutPublisherInput = {
@@ -755,6 +957,7 @@ export type AccessTokenUncheckedUpdateManyWithoutPublisherInput = {
   lastUsedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   importPublishes?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  pointsPerMinute?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
 }
 
 
@@ -764,10 +967,12 @@ export type AccessTokenUncheckedUpdateManyWithoutPublisherInput = {
 
 export type AccessTokenCountOutputType = {
   audit: number
+  usage: number
 }
 
 export type AccessTokenCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   audit?: boolean | AccessTokenCountOutputTypeCountAuditArgs
+  usage?: boolean | AccessTokenCountOutputTypeCountUsageArgs
 }
 
 /**
@@ -787,6 +992,13 @@ export type AccessTokenCountOutputTypeCountAuditArgs<ExtArgs extends runtime.Typ
   where?: Prisma.AuditEntryWhereInput
 }
 
+/**
+ * AccessTokenCountOutputType without action
+ */
+export type AccessTokenCountOutputTypeCountUsageArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.TokenUsageWhereInput
+}
+
 
 export type AccessTokenSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -801,8 +1013,10 @@ export type AccessTokenSelect<ExtArgs extends runtime.Types.Extensions.InternalA
   lastUsedAt?: boolean
   revokedAt?: boolean
   importPublishes?: boolean
+  pointsPerMinute?: boolean
   publisher?: boolean | Prisma.AccessToken$publisherArgs<ExtArgs>
   audit?: boolean | Prisma.AccessToken$auditArgs<ExtArgs>
+  usage?: boolean | Prisma.AccessToken$usageArgs<ExtArgs>
   _count?: boolean | Prisma.AccessTokenCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["accessToken"]>
 
@@ -819,6 +1033,7 @@ export type AccessTokenSelectCreateManyAndReturn<ExtArgs extends runtime.Types.E
   lastUsedAt?: boolean
   revokedAt?: boolean
   importPublishes?: boolean
+  pointsPerMinute?: boolean
   publisher?: boolean | Prisma.AccessToken$publisherArgs<ExtArgs>
 }, ExtArgs["result"]["accessToken"]>
 
@@ -835,6 +1050,7 @@ export type AccessTokenSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.E
   lastUsedAt?: boolean
   revokedAt?: boolean
   importPublishes?: boolean
+  pointsPerMinute?: boolean
   publisher?: boolean | Prisma.AccessToken$publisherArgs<ExtArgs>
 }, ExtArgs["result"]["accessToken"]>
 
@@ -851,12 +1067,14 @@ export type AccessTokenSelectScalar = {
   lastUsedAt?: boolean
   revokedAt?: boolean
   importPublishes?: boolean
+  pointsPerMinute?: boolean
 }
 
-export type AccessTokenOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "publisherId" | "name" | "scopes" | "secretHash" | "createdAt" | "createdByToken" | "createdByProgram" | "expiresAt" | "lastUsedAt" | "revokedAt" | "importPublishes", ExtArgs["result"]["accessToken"]>
+export type AccessTokenOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "publisherId" | "name" | "scopes" | "secretHash" | "createdAt" | "createdByToken" | "createdByProgram" | "expiresAt" | "lastUsedAt" | "revokedAt" | "importPublishes" | "pointsPerMinute", ExtArgs["result"]["accessToken"]>
 export type AccessTokenInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   publisher?: boolean | Prisma.AccessToken$publisherArgs<ExtArgs>
   audit?: boolean | Prisma.AccessToken$auditArgs<ExtArgs>
+  usage?: boolean | Prisma.AccessToken$usageArgs<ExtArgs>
   _count?: boolean | Prisma.AccessTokenCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type AccessTokenIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -871,6 +1089,7 @@ export type $AccessTokenPayload<ExtArgs extends runtime.Types.Extensions.Interna
   objects: {
     publisher: Prisma.$PublisherPayload<ExtArgs> | null
     audit: Prisma.$AuditEntryPayload<ExtArgs>[]
+    usage: Prisma.$TokenUsagePayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     /**
@@ -903,6 +1122,10 @@ export type $AccessTokenPayload<ExtArgs extends runtime.Types.Extensions.Interna
      * From before 0.2.0, when IMPORT alone published through feeds.
      */
     importPublishes: boolean
+    /**
+     * Its own limit, below that of the service. null: that of the service.
+     */
+    pointsPerMinute: number | null
   }, ExtArgs["result"]["accessToken"]>
   composites: {}
 }
@@ -1299,6 +1522,7 @@ export interface Prisma__AccessTokenClient<T, Null = never, ExtArgs extends runt
   readonly [Symbol.toStringTag]: "PrismaPromise"
   publisher<T extends Prisma.AccessToken$publisherArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.AccessToken$publisherArgs<ExtArgs>>): Prisma.Prisma__PublisherClient<runtime.Types.Result.GetResult<Prisma.$PublisherPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   audit<T extends Prisma.AccessToken$auditArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.AccessToken$auditArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AuditEntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  usage<T extends Prisma.AccessToken$usageArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.AccessToken$usageArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$TokenUsagePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1340,6 +1564,7 @@ export interface AccessTokenFieldRefs {
   readonly lastUsedAt: Prisma.FieldRef<"AccessToken", 'DateTime'>
   readonly revokedAt: Prisma.FieldRef<"AccessToken", 'DateTime'>
   readonly importPublishes: Prisma.FieldRef<"AccessToken", 'Boolean'>
+  readonly pointsPerMinute: Prisma.FieldRef<"AccessToken", 'Int'>
 }
     
 
@@ -1790,6 +2015,30 @@ export type AccessToken$auditArgs<ExtArgs extends runtime.Types.Extensions.Inter
   take?: number
   skip?: number
   distinct?: Prisma.AuditEntryScalarFieldEnum | Prisma.AuditEntryScalarFieldEnum[]
+}
+
+/**
+ * AccessToken.usage
+ */
+export type AccessToken$usageArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the TokenUsage
+   */
+  select?: Prisma.TokenUsageSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the TokenUsage
+   */
+  omit?: Prisma.TokenUsageOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.TokenUsageInclude<ExtArgs> | null
+  where?: Prisma.TokenUsageWhereInput
+  orderBy?: Prisma.TokenUsageOrderByWithRelationInput | Prisma.TokenUsageOrderByWithRelationInput[]
+  cursor?: Prisma.TokenUsageWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.TokenUsageScalarFieldEnum | Prisma.TokenUsageScalarFieldEnum[]
 }
 
 /**

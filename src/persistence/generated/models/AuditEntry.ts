@@ -588,22 +588,6 @@ export type AuditEntryUncheckedUpdateManyWithoutTokenNestedInput = {
   deleteMany?: Prisma.AuditEntryScalarWhereInput | Prisma.AuditEntryScalarWhereInput[]
 }
 
-export type BigIntFieldUpdateOperationsInput = {
-  set?: bigint | number
-  increment?: bigint | number
-  decrement?: bigint | number
-  multiply?: bigint | number
-  divide?: bigint | number
-}
-
-export type NullableIntFieldUpdateOperationsInput = {
-  set?: number | null
-  increment?: number
-  decrement?: number
-  multiply?: number
-  divide?: number
-}
-
 export type AuditEntryCreateWithoutPublisherInput = {
   id?: bigint | number
   at: Date | string

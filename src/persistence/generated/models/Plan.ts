@@ -224,6 +224,7 @@ export type PlanWhereInput = {
   publisher?: Prisma.XOR<Prisma.PublisherScalarRelationFilter, Prisma.PublisherWhereInput>
   draft?: Prisma.XOR<Prisma.PlanDraftNullableScalarRelationFilter, Prisma.PlanDraftWhereInput> | null
   facts?: Prisma.XOR<Prisma.PlanFactsNullableScalarRelationFilter, Prisma.PlanFactsWhereInput> | null
+  requests?: Prisma.PlanRequestsListRelationFilter
   revisions?: Prisma.RevisionListRelationFilter
 }
 
@@ -237,6 +238,7 @@ export type PlanOrderByWithRelationInput = {
   publisher?: Prisma.PublisherOrderByWithRelationInput
   draft?: Prisma.PlanDraftOrderByWithRelationInput
   facts?: Prisma.PlanFactsOrderByWithRelationInput
+  requests?: Prisma.PlanRequestsOrderByRelationAggregateInput
   revisions?: Prisma.RevisionOrderByRelationAggregateInput
 }
 
@@ -255,6 +257,7 @@ export type PlanWhereUniqueInput = Prisma.AtLeast<{
   publisher?: Prisma.XOR<Prisma.PublisherScalarRelationFilter, Prisma.PublisherWhereInput>
   draft?: Prisma.XOR<Prisma.PlanDraftNullableScalarRelationFilter, Prisma.PlanDraftWhereInput> | null
   facts?: Prisma.XOR<Prisma.PlanFactsNullableScalarRelationFilter, Prisma.PlanFactsWhereInput> | null
+  requests?: Prisma.PlanRequestsListRelationFilter
   revisions?: Prisma.RevisionListRelationFilter
 }, "publisherId_id" | "publisherId_slug">
 
@@ -293,6 +296,7 @@ export type PlanCreateInput = {
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -305,6 +309,7 @@ export type PlanUncheckedCreateInput = {
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsUncheckedCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -317,6 +322,7 @@ export type PlanUpdateInput = {
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -329,6 +335,7 @@ export type PlanUncheckedUpdateInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUncheckedUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -366,6 +373,11 @@ export type PlanListRelationFilter = {
 
 export type PlanOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
+}
+
+export type PlanScalarRelationFilter = {
+  is?: Prisma.PlanWhereInput
+  isNot?: Prisma.PlanWhereInput
 }
 
 export type PlanPublisherIdSlugCompoundUniqueInput = {
@@ -413,11 +425,6 @@ export type PlanSumOrderByAggregateInput = {
   lastRevision?: Prisma.SortOrder
 }
 
-export type PlanScalarRelationFilter = {
-  is?: Prisma.PlanWhereInput
-  isNot?: Prisma.PlanWhereInput
-}
-
 export type PlanCreateNestedManyWithoutPublisherInput = {
   create?: Prisma.XOR<Prisma.PlanCreateWithoutPublisherInput, Prisma.PlanUncheckedCreateWithoutPublisherInput> | Prisma.PlanCreateWithoutPublisherInput[] | Prisma.PlanUncheckedCreateWithoutPublisherInput[]
   connectOrCreate?: Prisma.PlanCreateOrConnectWithoutPublisherInput | Prisma.PlanCreateOrConnectWithoutPublisherInput[]
@@ -458,6 +465,20 @@ export type PlanUncheckedUpdateManyWithoutPublisherNestedInput = {
   update?: Prisma.PlanUpdateWithWhereUniqueWithoutPublisherInput | Prisma.PlanUpdateWithWhereUniqueWithoutPublisherInput[]
   updateMany?: Prisma.PlanUpdateManyWithWhereWithoutPublisherInput | Prisma.PlanUpdateManyWithWhereWithoutPublisherInput[]
   deleteMany?: Prisma.PlanScalarWhereInput | Prisma.PlanScalarWhereInput[]
+}
+
+export type PlanCreateNestedOneWithoutRequestsInput = {
+  create?: Prisma.XOR<Prisma.PlanCreateWithoutRequestsInput, Prisma.PlanUncheckedCreateWithoutRequestsInput>
+  connectOrCreate?: Prisma.PlanCreateOrConnectWithoutRequestsInput
+  connect?: Prisma.PlanWhereUniqueInput
+}
+
+export type PlanUpdateOneRequiredWithoutRequestsNestedInput = {
+  create?: Prisma.XOR<Prisma.PlanCreateWithoutRequestsInput, Prisma.PlanUncheckedCreateWithoutRequestsInput>
+  connectOrCreate?: Prisma.PlanCreateOrConnectWithoutRequestsInput
+  upsert?: Prisma.PlanUpsertWithoutRequestsInput
+  connect?: Prisma.PlanWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PlanUpdateToOneWithWhereWithoutRequestsInput, Prisma.PlanUpdateWithoutRequestsInput>, Prisma.PlanUncheckedUpdateWithoutRequestsInput>
 }
 
 export type PlanCreateNestedOneWithoutDraftInput = {
@@ -504,6 +525,7 @@ export type PlanCreateWithoutPublisherInput = {
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -515,6 +537,7 @@ export type PlanUncheckedCreateWithoutPublisherInput = {
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsUncheckedCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -556,6 +579,70 @@ export type PlanScalarWhereInput = {
   newestPublishedAt?: Prisma.DateTimeNullableFilter<"Plan"> | Date | string | null
 }
 
+export type PlanCreateWithoutRequestsInput = {
+  id?: string
+  slug: string
+  lastRevision?: number
+  newestRevisionId?: string | null
+  newestPublishedAt?: Date | string | null
+  publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
+  draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
+  revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
+}
+
+export type PlanUncheckedCreateWithoutRequestsInput = {
+  publisherId: string
+  id?: string
+  slug: string
+  lastRevision?: number
+  newestRevisionId?: string | null
+  newestPublishedAt?: Date | string | null
+  draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
+  revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
+}
+
+export type PlanCreateOrConnectWithoutRequestsInput = {
+  where: Prisma.PlanWhereUniqueInput
+  create: Prisma.XOR<Prisma.PlanCreateWithoutRequestsInput, Prisma.PlanUncheckedCreateWithoutRequestsInput>
+}
+
+export type PlanUpsertWithoutRequestsInput = {
+  update: Prisma.XOR<Prisma.PlanUpdateWithoutRequestsInput, Prisma.PlanUncheckedUpdateWithoutRequestsInput>
+  create: Prisma.XOR<Prisma.PlanCreateWithoutRequestsInput, Prisma.PlanUncheckedCreateWithoutRequestsInput>
+  where?: Prisma.PlanWhereInput
+}
+
+export type PlanUpdateToOneWithWhereWithoutRequestsInput = {
+  where?: Prisma.PlanWhereInput
+  data: Prisma.XOR<Prisma.PlanUpdateWithoutRequestsInput, Prisma.PlanUncheckedUpdateWithoutRequestsInput>
+}
+
+export type PlanUpdateWithoutRequestsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  lastRevision?: Prisma.IntFieldUpdateOperationsInput | number
+  newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
+  draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
+  revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
+}
+
+export type PlanUncheckedUpdateWithoutRequestsInput = {
+  publisherId?: Prisma.StringFieldUpdateOperationsInput | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  lastRevision?: Prisma.IntFieldUpdateOperationsInput | number
+  newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+  revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
+}
+
 export type PlanCreateWithoutDraftInput = {
   id?: string
   slug: string
@@ -564,6 +651,7 @@ export type PlanCreateWithoutDraftInput = {
   newestPublishedAt?: Date | string | null
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -575,6 +663,7 @@ export type PlanUncheckedCreateWithoutDraftInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsUncheckedCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -602,6 +691,7 @@ export type PlanUpdateWithoutDraftInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -613,6 +703,7 @@ export type PlanUncheckedUpdateWithoutDraftInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUncheckedUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -625,6 +716,7 @@ export type PlanCreateWithoutRevisionsInput = {
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsCreateNestedManyWithoutPlanInput
 }
 
 export type PlanUncheckedCreateWithoutRevisionsInput = {
@@ -636,6 +728,7 @@ export type PlanUncheckedCreateWithoutRevisionsInput = {
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
   facts?: Prisma.PlanFactsUncheckedCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsUncheckedCreateNestedManyWithoutPlanInput
 }
 
 export type PlanCreateOrConnectWithoutRevisionsInput = {
@@ -663,6 +756,7 @@ export type PlanUpdateWithoutRevisionsInput = {
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUpdateManyWithoutPlanNestedInput
 }
 
 export type PlanUncheckedUpdateWithoutRevisionsInput = {
@@ -674,6 +768,7 @@ export type PlanUncheckedUpdateWithoutRevisionsInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUncheckedUpdateManyWithoutPlanNestedInput
 }
 
 export type PlanCreateWithoutFactsInput = {
@@ -684,6 +779,7 @@ export type PlanCreateWithoutFactsInput = {
   newestPublishedAt?: Date | string | null
   publisher: Prisma.PublisherCreateNestedOneWithoutPlansInput
   draft?: Prisma.PlanDraftCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionCreateNestedManyWithoutPlanInput
 }
 
@@ -695,6 +791,7 @@ export type PlanUncheckedCreateWithoutFactsInput = {
   newestRevisionId?: string | null
   newestPublishedAt?: Date | string | null
   draft?: Prisma.PlanDraftUncheckedCreateNestedOneWithoutPlanInput
+  requests?: Prisma.PlanRequestsUncheckedCreateNestedManyWithoutPlanInput
   revisions?: Prisma.RevisionUncheckedCreateNestedManyWithoutPlanInput
 }
 
@@ -722,6 +819,7 @@ export type PlanUpdateWithoutFactsInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   publisher?: Prisma.PublisherUpdateOneRequiredWithoutPlansNestedInput
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -733,6 +831,7 @@ export type PlanUncheckedUpdateWithoutFactsInput = {
   newestRevisionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUncheckedUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -752,6 +851,7 @@ export type PlanUpdateWithoutPublisherInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUpdateManyWithoutPlanNestedInput
 }
 
@@ -763,6 +863,7 @@ export type PlanUncheckedUpdateWithoutPublisherInput = {
   newestPublishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   draft?: Prisma.PlanDraftUncheckedUpdateOneWithoutPlanNestedInput
   facts?: Prisma.PlanFactsUncheckedUpdateOneWithoutPlanNestedInput
+  requests?: Prisma.PlanRequestsUncheckedUpdateManyWithoutPlanNestedInput
   revisions?: Prisma.RevisionUncheckedUpdateManyWithoutPlanNestedInput
 }
 
@@ -780,10 +881,12 @@ export type PlanUncheckedUpdateManyWithoutPublisherInput = {
  */
 
 export type PlanCountOutputType = {
+  requests: number
   revisions: number
 }
 
 export type PlanCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  requests?: boolean | PlanCountOutputTypeCountRequestsArgs
   revisions?: boolean | PlanCountOutputTypeCountRevisionsArgs
 }
 
@@ -795,6 +898,13 @@ export type PlanCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Extensi
    * Select specific fields to fetch from the PlanCountOutputType
    */
   select?: Prisma.PlanCountOutputTypeSelect<ExtArgs> | null
+}
+
+/**
+ * PlanCountOutputType without action
+ */
+export type PlanCountOutputTypeCountRequestsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PlanRequestsWhereInput
 }
 
 /**
@@ -815,6 +925,7 @@ export type PlanSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   draft?: boolean | Prisma.Plan$draftArgs<ExtArgs>
   facts?: boolean | Prisma.Plan$factsArgs<ExtArgs>
+  requests?: boolean | Prisma.Plan$requestsArgs<ExtArgs>
   revisions?: boolean | Prisma.Plan$revisionsArgs<ExtArgs>
   _count?: boolean | Prisma.PlanCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["plan"]>
@@ -853,6 +964,7 @@ export type PlanInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   draft?: boolean | Prisma.Plan$draftArgs<ExtArgs>
   facts?: boolean | Prisma.Plan$factsArgs<ExtArgs>
+  requests?: boolean | Prisma.Plan$requestsArgs<ExtArgs>
   revisions?: boolean | Prisma.Plan$revisionsArgs<ExtArgs>
   _count?: boolean | Prisma.PlanCountOutputTypeDefaultArgs<ExtArgs>
 }
@@ -869,6 +981,7 @@ export type $PlanPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     publisher: Prisma.$PublisherPayload<ExtArgs>
     draft: Prisma.$PlanDraftPayload<ExtArgs> | null
     facts: Prisma.$PlanFactsPayload<ExtArgs> | null
+    requests: Prisma.$PlanRequestsPayload<ExtArgs>[]
     revisions: Prisma.$RevisionPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
@@ -1275,6 +1388,7 @@ export interface Prisma__PlanClient<T, Null = never, ExtArgs extends runtime.Typ
   publisher<T extends Prisma.PublisherDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.PublisherDefaultArgs<ExtArgs>>): Prisma.Prisma__PublisherClient<runtime.Types.Result.GetResult<Prisma.$PublisherPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   draft<T extends Prisma.Plan$draftArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$draftArgs<ExtArgs>>): Prisma.Prisma__PlanDraftClient<runtime.Types.Result.GetResult<Prisma.$PlanDraftPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   facts<T extends Prisma.Plan$factsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$factsArgs<ExtArgs>>): Prisma.Prisma__PlanFactsClient<runtime.Types.Result.GetResult<Prisma.$PlanFactsPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  requests<T extends Prisma.Plan$requestsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$requestsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PlanRequestsPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   revisions<T extends Prisma.Plan$revisionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Plan$revisionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RevisionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
@@ -1756,6 +1870,30 @@ export type Plan$factsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs
    */
   include?: Prisma.PlanFactsInclude<ExtArgs> | null
   where?: Prisma.PlanFactsWhereInput
+}
+
+/**
+ * Plan.requests
+ */
+export type Plan$requestsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PlanRequests
+   */
+  select?: Prisma.PlanRequestsSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PlanRequests
+   */
+  omit?: Prisma.PlanRequestsOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PlanRequestsInclude<ExtArgs> | null
+  where?: Prisma.PlanRequestsWhereInput
+  orderBy?: Prisma.PlanRequestsOrderByWithRelationInput | Prisma.PlanRequestsOrderByWithRelationInput[]
+  cursor?: Prisma.PlanRequestsWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PlanRequestsScalarFieldEnum | Prisma.PlanRequestsScalarFieldEnum[]
 }
 
 /**
