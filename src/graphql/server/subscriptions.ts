@@ -51,7 +51,7 @@ export function openSubscriptions(
     const cost = named.cost(coerced.variables);
     asked.report({
       ...{ kind: "subscription", operation: named.name, isRegistered: found.isRegistered },
-      ...{ cost, hasErrors: false },
+      ...{ cost, hasErrors: false, plans: [] },
     });
     if (cost > costLimit) return tooDear({ asked: cost, limit: costLimit });
     asked.charge(cost);
