@@ -1,4 +1,8 @@
 /**
+ * What a token may do, for its own publisher. `READ` sees what everybody sees, with points of its own; `READ_DRAFTS` sees what is not
+ * published yet; `WRITE` saves drafts; `PUBLISH` publishes, corrects and withdraws; `IMPORT` runs imports; `WEBHOOKS` gives and takes
+ * webhooks; `ADMIN` gives and takes tokens and webhooks and reads the audit trail. No scope holds another but that one.
+ */
 export const scopes = ["READ", "READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT", "WEBHOOKS", "ADMIN"] as const;
 export type Scope = (typeof scopes)[number];
 
