@@ -20,7 +20,7 @@ interface CountedRequest {
 }
 
 /** Sums of requests since they were last taken out. Nothing of who asked, but for tokens. */
-export interface RequestCounts {
+interface RequestCounts {
   /** Counts a request of a day such as `2026-12-01`. */
   count(request: CountedRequest, day: string): void;
   /** The sums so far, which begin again; null: there are none. */
