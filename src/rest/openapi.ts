@@ -5,6 +5,7 @@ import type { Endpoint, Writing } from "./endpoint.js";
 import { bareType, formats } from "./format.js";
 import { pointsOfAnswer } from "./endpoint-cost.js";
 import type { Parameter } from "./parameter.js";
+import answerExamples from "./answer-examples.json" with { type: "json" };
 import { problemKinds, type ProblemKind } from "./problem-kinds.js";
 import { problemSchema } from "./problem-shape.js";
 
@@ -79,11 +80,19 @@ function referTo(named: ReadonlyMap<string, Node>): Refer {
   return (parameter) => ({ $ref: `#/components/parameters/${ids.get(JSON.stringify(parameterOf(parameter))) ?? ""}` });
 }
 
-const contentOf = (writings: readonly Writing[]): Node =>
+const hasExample = (name: string): boolean => Object.hasOwn(answerExamples, name);
+
+const exampleOf = (name: string): Node => ({ examples: { demo: { $ref: `#/components/examples/${name}` } } });
+
+/** What the demo answers, cut short; of JSON, for what anybody may ask. */
+const contentOf = (operationId: string, writings: readonly Writing[]): Node =>
   Object.fromEntries(
     writings.map(({ format, schema }) => [
       bareType(format.type),
-      { schema: schema === null ? { type: "string", maxLength: mostAnswerBytes } : schemaOf(schema) },
+      {
+        schema: schema === null ? { type: "string", maxLength: mostAnswerBytes } : schemaOf(schema),
+        ...(format.suffix === formats.json.suffix && hasExample(operationId) ? exampleOf(operationId) : {}),
+      },
     ]),
   );
 
@@ -167,7 +176,7 @@ function operationOf(endpoint: Endpoint, form: Writing | null, refer: Refer): No
           ...(validated ? { ETag: header("ETag") } : {}),
           ...(links === undefined ? {} : { Link: textHeader(`${links} (RFC 8288).`) }),
         },
-        content: contentOf(writings),
+        content: contentOf(endpoint.operationId, writings),
       },
       ...(endpoint.page === undefined || form !== null ? {} : { "303": { $ref: "#/components/responses/303" } }),
       ...(validated ? { "304": { $ref: "#/components/responses/304" } } : {}),
@@ -196,7 +205,12 @@ const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
           ...(status === "405" ? { Allow: header("Allow") } : {}),
           ...(status === "429" || status === "503" ? { "Retry-After": header("Retry-After") } : {}),
         },
-        content: { "application/problem+json": { schema: { $ref: inDocument("Problem") } } },
+        content: {
+          "application/problem+json": {
+            schema: { $ref: inDocument("Problem") },
+            ...(status === "400" ? exampleOf("problem") : {}),
+          },
+        },
       },
     ]),
   ),
@@ -292,6 +306,9 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
       },
       headers,
       responses: responsesOf(endpoints),
+      examples: Object.fromEntries(
+        Object.entries(answerExamples).map(([name, value]) => [name, { summary: "Of the demo, cut short.", value }]),
+      ),
     },
   };
 }
