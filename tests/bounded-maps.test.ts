@@ -59,6 +59,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/domain/storage/keeping-window.ts dates": "lives for one answer",
   "src/domain/storage/keeping-window.ts meals": "lives for one answer",
   "src/domain/storage/keeping-window.ts ends": "lives for one answer",
+  "src/exports/sentences/named-warning.ts known": "lives for one answer, and stops at the things of its plans",
   "src/graphql/limits/document-limits.ts fragments": "lives while one document is checked",
   "src/graphql/limits/introspection-limits.ts asked": "lives while one document is checked",
   "src/graphql/limits/introspection-size.ts ofFields": "lives as long as its document, which is bounded",
