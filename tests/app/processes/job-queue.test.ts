@@ -48,6 +48,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
     expect(rows).toEqual([
       { name: "forget-deliveries", cron: "47 3 * * *", timezone: "Europe/Lisbon" },
       { name: "forget-keys", cron: "41 * * * *", timezone: "Europe/Lisbon" },
+      { name: "forget-usage", cron: "53 3 * * *", timezone: "Europe/Lisbon" },
       { name: "note-fact-sources", cron: "20 4 * * *", timezone: "Europe/Lisbon" },
       { name: "report-imports", cron: "0 6 * * *", timezone: "Europe/Lisbon" },
       { name: "review-revisions", cron: "30 4 * * *", timezone: "Europe/Lisbon" },
