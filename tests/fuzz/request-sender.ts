@@ -1,5 +1,6 @@
 import { Agent, request as httpRequest } from "node:http";
 import { connect } from "node:net";
+import { brotliDecompressSync, gunzipSync } from "node:zlib";
 import type { FuzzedRequest } from "./fuzzed-request.js";
 
 export type FuzzedAnswer =
@@ -13,6 +14,16 @@ export type FuzzedAnswer =
 /** Milliseconds. */
 const patience = 30_000;
 const headPatience = 5_000;
+
+/** null: the bytes are not what their encoding says. */
+function decoded(bytes: Buffer, encoding: string): Buffer | null {
+  if (encoding === "identity" || bytes.length === 0) return bytes;
+  try {
+    return encoding === "br" ? brotliDecompressSync(bytes) : encoding === "gzip" ? gunzipSync(bytes) : null;
+  } catch {
+    return null;
+  }
+}
 
 /** Sends over connections that are kept, as a proxy does. */
 export class RequestSender {
@@ -56,12 +67,15 @@ export class RequestSender {
           sending.destroy();
         });
         answer.on("error", (error) => settled({ kind: "CUT", why: error.message }));
-        answer.on("end", () =>
-          settled({
-            ...{ kind: "ANSWER", status: answer.statusCode ?? 0 },
-            ...{ type, text: Buffer.concat(chunks).toString("utf8") },
-          }),
-        );
+        answer.on("end", () => {
+          const { "content-encoding": encoding = "identity" } = answer.headers;
+          const bytes = decoded(Buffer.concat(chunks), encoding);
+          settled(
+            bytes === null
+              ? { kind: "CUT", why: `bytes that are no ${encoding}` }
+              : { kind: "ANSWER", status: answer.statusCode ?? 0, type, text: bytes.toString("utf8") },
+          );
+        });
       });
       sending.on("error", (error) =>
         settled(error.name === "AbortError" ? { kind: "NO_ANSWER" } : { kind: "CUT", why: error.message }),
@@ -128,7 +142,7 @@ export function faultOf(request: FuzzedRequest, answer: FuzzedAnswer): string | 
   }
   if (
     status >= 400 &&
-    !request.path.startsWith("/graphql") &&
+    !/^\/(?:graphql|schema\.graphql)/.test(request.path) &&
     !/problem\+json|text\/html/.test(type) &&
     request.method !== "HEAD"
   ) {

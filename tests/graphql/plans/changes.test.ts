@@ -78,7 +78,7 @@ describeOnBothDatabases("changes", (open) => {
   it("refuse a cursor that is not theirs", async () => {
     for (const after of [
       "x",
-      Buffer.from('["0"]').toString("base64url"),
+      Buffer.from('["01"]').toString("base64url"),
       Buffer.from('["-1"]').toString("base64url"),
     ]) {
       const { errors } = await app.ask(query, { after });
