@@ -42,7 +42,7 @@ function short(value: unknown, key = ""): unknown {
 describeOnEmbedded("examples of answers", (open) => {
   let app: RestApp;
   beforeAll(async () => {
-    app = await openRest(open);
+    app = await openRest(open, { publicUrl: "https://plans.example" });
   });
   afterAll(() => app.close());
 
