@@ -71,7 +71,7 @@ describe("a budget of points", () => {
     const quota = { name: "address", points: 10 };
     const { window } = consume(quota, undefined, 8, 0);
     const refused = consume(quota, window, 3, 20_000);
-    expect(refused).toEqual({ ok: false, window, left: 2, renewsIn: 40 });
+    expect(refused).toEqual({ ok: false, points: 10, window, left: 2, renewsIn: 40 });
   });
 
   it("lets through, once a minute, what costs more than all of it", () => {
