@@ -17,7 +17,7 @@ export const planRequestsEndpoint = endpoint(
       "`plan` in GraphQL, without a token or with one for `READ` alone; nothing is kept of who asked. Some seconds late; days are kept for 400 days.",
     parameters: [
       inPath("publisher", "Slug of the publisher."),
-      inQuery("plan", "Slug of a plan. Default: all of the publisher."),
+      inQuery("slug", "Slug of a plan. Default: all of the publisher."),
       ...pageParameters,
     ],
     scope: "READ_DRAFTS",
@@ -27,7 +27,7 @@ export const planRequestsEndpoint = endpoint(
   },
   (question) => {
     const { publisher = "" } = question.path;
-    const plan = one(question.query, "plan") ?? null;
+    const plan = one(question.query, "slug") ?? null;
     return pageOf<PlanRequests>(question, (page) =>
       planRequests(question.deps, question.caller.actor, { publisher, plan, page }),
     );

@@ -3,6 +3,8 @@ import { requireScope, type Actor } from "../access/actor.js";
 import { namedPublisher } from "../access/find-publishers.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import type { AccessToken, Deps, Page, PlanRequests, TokenUsage } from "../deps.js";
+import { missingPlan } from "../plans/missing-plan.js";
+import { readStorable } from "../storable-text.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
 
 /** Days that usage is kept, so that a month stands beside the same one of the year before. */
@@ -42,6 +44,17 @@ export async function planRequests(
   if (!request.ok) return request;
   const known = await namedPublisher(deps, publisher);
   if (!known.ok) return known;
+  if (plan !== null) {
+    const [found = null] = await readStorable(
+      [plan],
+      (slug) => [slug],
+      (slugs) => deps.data.revisions.summaries(slugs.map((slug) => ({ publisher, slug, revision: null }))),
+    );
+    const missing =
+      found === null ? await missingPlan(deps, { publisher, slug: plan, revision: null }, ["slug"]) : null;
+    // Of a withdrawn one the counts stay.
+    if (missing !== null && missing.code !== "WITHDRAWN") return failed([missing]);
+  }
   return refuseBadCursor(request.value, () => deps.data.usage.plans(publisher, plan, request.value));
 }
 

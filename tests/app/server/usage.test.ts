@@ -87,9 +87,12 @@ describeOnBothDatabases("what is counted of requests", (open) => {
       ].toSorted((a, b) => (a.slug < b.slug ? -1 : 1)),
     );
     expect(await rows({ slug: second })).toEqual([{ day, slug: second, requests: 3 }]);
-    expect(await rows({ slug: "no-such-plan" })).toEqual([]);
+    for (const slug of ["no-such-plan", "\u0000", ""]) {
+      const { errors } = await app.ask(requests, { publisher, slug }, writer);
+      expect(errors[0]).toMatchObject({ extensions: { code: "UNKNOWN_PLAN", at: ["slug"] } });
+    }
     const rest = await app.app.inject({
-      url: `/v1/publishers/${publisher}/plan-requests?plan=${second}`,
+      url: `/v1/publishers/${publisher}/plan-requests?slug=${second}`,
       headers: { authorization: `Bearer ${writer}` },
     });
     expect(rest.json()).toEqual({ items: [{ day, slug: second, requests: 3 }], next: null, previous: null });

@@ -9006,7 +9006,7 @@ export interface operations {
                 /** @description How many, from the end or before `before`: 1 to 100. */
                 last?: number;
                 /** @description Slug of a plan. Default: all of the publisher. */
-                plan?: string;
+                slug?: string;
             };
             header?: never;
             path: {

@@ -115,8 +115,10 @@ export function checkFood(food: Food): Problem[] {
   return [
     ...checkText(food.slug, "a slug", path),
     ...checkText(food.aisle, "an aisle", [...path, "aisle"]),
-    ...food.names.flatMap(({ one, many, counted = many }, at) =>
-      [one, many, counted].flatMap((form) => checkText(form, "a name", [...path, "names", at])),
+    ...food.names.flatMap(({ one, many, counted }, at) =>
+      [one, many, ...(counted === undefined ? [] : [counted])].flatMap((form) =>
+        checkText(form, "a name", [...path, "names", at]),
+      ),
     ),
     ...checkMeasureFacts(food, path),
     ...checkParts(food, path),
