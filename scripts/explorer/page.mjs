@@ -20,7 +20,7 @@ query PlanForAHousehold($servings: Int!, $household: HouseholdInput) {
         title
         scaled(servings: $servings, household: $household) {
           components { component { title } batches made { text } leftOver { text } }
-          shoppingList { aisles { name lines { food { name } need { text } buy { count pack { name } } } } }
+          shoppingList { aisles { title lines { food { name } need { text } buy { count pack { name } } } } }
           warnings { message }
         }
       }

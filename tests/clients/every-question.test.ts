@@ -1,4 +1,5 @@
 import { connect, type Answer, type Prepwright } from "prepwright-client";
+import type { Response as Answered } from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { createSchema } from "../../src/graphql/schema.js";
 import { endpoints } from "../../src/rest/endpoints.js";
@@ -6,9 +7,8 @@ import { openRest, publisher, type RestApp } from "../rest/open-rest.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { wrongHouseholds } from "../kit/wrong-households.js";
 
-/** The few members that are looked at here; a whole plan is compared in tests/rest/figures.test.ts. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
-type Json = any;
+/** Of an answer, as in the other suites of REST: the few members that are looked at here; a whole plan is compared in tests/rest/figures.test.ts. */
+type Json = Answered["body"];
 
 interface Question {
   readonly name: string;

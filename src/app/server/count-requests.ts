@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { isReader } from "../../services/access/actor.js";
 import type { Deps } from "../../services/deps.js";
 import { openRequestCounts, type NamedPlan } from "../../services/usage/request-counts.js";
@@ -7,8 +7,8 @@ import { openRequestCounts, type NamedPlan } from "../../services/usage/request-
 const writeEvery = 10_000;
 
 /**
- * Counts the requests of tokens and those for plans, and writes the sums every ten seconds and at the end. What a database does not take is
- * counted on; what a process that is killed had counted is lost.
+ * Counts the requests of tokens and those for plans, and writes the sums every ten seconds and at the end. What the database does not take is
+ * lost, with a warning, as is what a process had counted that is killed.
  */
 export function countRequests(app: FastifyInstance, { data, clock, log }: Pick<Deps, "data" | "clock" | "log">): void {
   const counts = openRequestCounts();
@@ -26,8 +26,7 @@ export function countRequests(app: FastifyInstance, { data, clock, log }: Pick<D
   const timer = setInterval(writeSoon, writeEvery).unref();
   app.addHook("onResponse", (request, reply, done) => {
     const { actor } = request;
-    const isGiven = reply.statusCode < 400 && request.operation?.hasErrors !== true;
-    const plans = isGiven && isReader(actor) ? plansOf(request) : none;
+    const plans = isReader(actor) && isGiven(request, reply) ? plansOf(request) : none;
     const token = actor.kind === "TOKEN" ? actor.token : null;
     if (token !== null || plans.length > 0) {
       const isRefused = reply.statusCode === 429;
@@ -45,9 +44,17 @@ export function countRequests(app: FastifyInstance, { data, clock, log }: Pick<D
 
 const none: readonly NamedPlan[] = [];
 
-/** Of its address, or of its operation. */
-function plansOf({ params, operation }: FastifyRequest): readonly NamedPlan[] {
+/** It is answered with what it asked for, or with word that it has not changed: no redirect, no refusal, no head alone. */
+const isGiven = ({ method, operation }: FastifyRequest, { statusCode }: FastifyReply): boolean =>
+  (statusCode === 200 || statusCode === 304) && method !== "HEAD" && operation?.hasErrors !== true;
+
+/** Routes below which things are a plan's: no components, and no previews of drafts. */
+const routesOfPlans = /^\/(?:v1\/plans|p)\//;
+
+/** Of its operation, or of its address. */
+function plansOf({ params, operation, routeOptions }: FastifyRequest): readonly NamedPlan[] {
   if (operation !== null) return operation.plans ?? none;
+  if (!routesOfPlans.test(routeOptions.url ?? "")) return none;
   const { publisher, slug } = (params ?? {}) as { readonly publisher?: string; readonly slug?: string };
   return publisher === undefined || slug === undefined ? none : [{ publisher, plan: slug }];
 }

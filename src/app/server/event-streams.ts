@@ -128,6 +128,7 @@ export function addEventStreams(app: FastifyInstance, { limits, limit, now, dice
     const charge = (points: number): boolean => {
       try {
         limit.charge(actor, address, points);
+        reply.paid += points;
         return true;
       } catch (error) {
         if (!(error instanceof QuotaExceeded)) throw error;

@@ -1,4 +1,5 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
+import { namedPublisher } from "../access/find-publishers.js";
 import { largestPage } from "../answers/page-request.js";
 import type { Change, Deps } from "../deps.js";
 import { signalsOf } from "./change-signals.js";
@@ -22,11 +23,13 @@ interface PlacedChange {
   readonly change: Change;
 }
 
-/** Each change of a plan, also one that was withdrawn and may come back. Problems: there is no such plan, or no such position. */
+/** Each change of a plan, also one that was withdrawn and may come back. Problems: there is no such publisher, plan or position. */
 export async function followPlan(
   deps: Deps,
   { publisher, slug, after, over }: FollowedPlan,
 ): Promise<Result<AsyncGenerator<PlacedChange, void, undefined>>> {
+  const named = await namedPublisher(deps, publisher);
+  if (!named.ok) return named;
   const ref = { publisher, slug, revision: null };
   const [plan] = await findPlans(deps, [ref]);
   if (plan === undefined || plan === null) {

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { openCache } from "../../../src/services/cache/cache.js";
 import { forgetUsage } from "../../../src/services/usage/read-usage.js";
-import { demo, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
+import { demo, demoBundle, openTestApp, renamed, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { demoSlugs, planOf, publisher } from "../../rest/open-rest.js";
 
@@ -78,6 +78,11 @@ describeOnBothDatabases("what is counted of requests", (open) => {
       plan: null,
     });
     expect(await get("/v1/plans")).toBe(200);
+    // Neither a head alone, nor a redirect, nor a component that is called like a plan.
+    expect((await app.app.inject({ method: "HEAD", url: planOf(first) })).statusCode).toBe(200);
+    await app.deps.data.revisions.publish(renamed(demoBundle(first), "boiled-barley"), now);
+    expect(await get(`/v1/components/${publisher}/boiled-barley`)).toBe(200);
+    expect(await get(`/p/${publisher}/${first}/`)).toBe(308);
     await restart();
     const day = "2026-03-01";
     expect(await rows()).toEqual(

@@ -146,6 +146,15 @@ describeOnBothDatabases("subscriptions", (open) => {
     await done;
     expect(results.map(({ errors }) => errors?.[0]?.extensions?.["code"])).toEqual([code]);
   });
+
+  it("tell that there is no such publisher, at its name", async () => {
+    const query = planChanged.replace("north-field", "nort-field");
+    const { done, results } = subscribe(app, { query, variables: { slug: "bean-night" } });
+    await done;
+    expect(results.map(({ errors }) => errors?.[0]?.extensions)).toMatchObject([
+      { code: "UNKNOWN_PUBLISHER", at: ["publisher"] },
+    ]);
+  });
 });
 
 const byTest = { by: "test", countsMore: false } as const;
