@@ -6,6 +6,7 @@ export const shopping: Translation<typeof english> = {
   shoppingListFor: "Einkaufsliste für {plans}",
   packOf: "{count} × {pack} ({content})",
   packNames: {
+    piece: "Stück",
     bag: "Beutel",
     bunch: "Bund",
     jar: "Glas",

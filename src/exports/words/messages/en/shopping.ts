@@ -7,6 +7,7 @@ export const shopping = {
   packOf: message("{count} × {pack} of {content}", { count: 2, pack: "bag", content: "400 g" }),
   /** Names of packs in English; what else a pack is called stays as it is written. */
   packNames: {
+    piece: "piece",
     bag: "bag",
     bunch: "bunch",
     jar: "jar",

@@ -6,6 +6,7 @@ export const shopping: Translation<typeof english> = {
   shoppingListFor: "Lista de la compra para {plans}",
   packOf: "{count} × {pack} ({content})",
   packNames: {
+    piece: "unidad",
     bag: "bolsa",
     bunch: "manojo",
     jar: "tarro",

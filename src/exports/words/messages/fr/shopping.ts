@@ -6,6 +6,7 @@ export const shopping: Translation<typeof english> = {
   shoppingListFor: "Liste de courses pour {plans}",
   packOf: "{count} × {pack} ({content})",
   packNames: {
+    piece: "pièce",
     bag: "sachet",
     bunch: "botte",
     jar: "bocal",

@@ -6,6 +6,7 @@ export const shopping: Translation<typeof english> = {
   shoppingListFor: "Lista zakupów: {plans}",
   packOf: "{count} × {pack} ({content})",
   packNames: {
+    piece: "sztuka",
     bag: "torebka",
     bunch: "pęczek",
     jar: "słoik",
