@@ -5,10 +5,12 @@ import { describe, expect, it } from "vitest";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { TranslatedThing, Translation } from "../../src/domain/model/translation.js";
 import type { WordsOfPlan } from "../../src/domain/model/writers-words.js";
+import { readWriting } from "../../src/domain/writing/read-writing.js";
 import { originalsOf } from "../../src/domain/plan/translate/texts-of.js";
 import { mailHtml } from "../../src/exports/document/mail-html.js";
 import { planMarkdown } from "../../src/exports/document/markdown.js";
 import { plainText } from "../../src/exports/document/plain-text.js";
+import { writtenMarkdown } from "../../src/exports/document/written-markdown.js";
 import { writtenForms } from "../../src/exports/document/written-text.js";
 import { atomFeed } from "../../src/exports/feeds/atom.js";
 import { jsonFeed } from "../../src/exports/feeds/json-feed.js";
@@ -35,6 +37,9 @@ const attacks = fc.oneof(
     "[x]: javascript:alert(1)\n\n[x]",
     "<javascript:alert(1)>",
     "![x](https://evil.example/pixel.png)",
+    "\\![x](https://evil.example/pixel.png)",
+    "look!\u202e[x](https://evil.example/pixel.png)",
+    "*a\\!*[x](https://evil.example/pixel.png)",
     "</script><script>alert(1)</script>",
     "]]><svg onload=alert(1)>",
     "&lt;script&gt;alert(1)&lt;/script&gt;",
@@ -104,6 +109,18 @@ function dangers(html: string): readonly string[] {
 
 const bundle = demo.bundles.find(({ plan }) => plan.slug === "bean-night");
 if (bundle === undefined) throw new Error("the demo has no bean night");
+
+describe("a link behind an exclamation mark", () => {
+  it.each([
+    "\\![x](https://evil.example/p)",
+    "look!\u202e[x](https://evil.example/p)",
+    "*a\\![x](https://evil.example/p)*",
+  ])("is a link in Markdown, and no picture: %j", (text) => {
+    const kinds = JSON.stringify(fromMarkdown(writtenMarkdown(readWriting(text).blocks)));
+    expect(kinds).toContain('"type":"link"');
+    expect(kinds).not.toContain('"type":"image"');
+  });
+});
 
 describe("whatever a writer says beside how things are made", () => {
   it.each([

@@ -38,7 +38,12 @@ function listText({ start, items }: Extract<WrittenBlock, { kind: "LIST" }>, isF
 const linesOf = (inlines: readonly WrittenInline[]): string =>
   inlinesText(inlines).split("\n").map(unlikeBlock).join("\n");
 
-const inlinesText = (inlines: readonly WrittenInline[]): string => inlines.map(inlineText).join("");
+/** A link behind an exclamation mark would be a picture, which is fetched (6.4): the mark is escaped there. */
+const inlinesText = (inlines: readonly WrittenInline[]): string =>
+  inlines.reduce((before, inline) => {
+    const text = inlineText(inline);
+    return text.startsWith("[") ? before.replace(/!$/, "\\!") + text : before + text;
+  }, "");
 
 function inlineText(inline: WrittenInline): string {
   switch (inline.kind) {
